@@ -15,6 +15,7 @@ import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
+import { faultsOfPeopleAndCodes } from './faults-of-people-and-codes.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -27,6 +28,7 @@ import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
 import { faultsOfTheWeldedSkin } from './faults-of-the-welded-skin.ts';
+import { faultsOfTheSecondRead } from './faults-of-the-second-read.ts';
 import { faultsOfUndoneChecks } from './faults-of-undone-checks.ts';
 import { faultsOfWork } from './faults-of-work.ts';
 
@@ -36,6 +38,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfWork,
   ...faultsOfOwnWords,
   ...faultsOfPapers,
+  ...faultsOfPeopleAndCodes,
   ...faultsOfSafety,
   ...faultsOfMakingSafe,
   ...faultsOfRelease,
@@ -59,6 +62,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfUndoneChecks,
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
+  ...faultsOfTheSecondRead,
   ...faultsOfProcess,
   ...faultsOfReadiness,
   ...faultsOfContradictions,

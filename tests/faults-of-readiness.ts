@@ -120,7 +120,7 @@ export const faultsOfReadiness: readonly Fault[] = [
       ],
     ],
     rule: 'high-voltage-person-not-qualified',
-    on: 'isolation: {',
+    on: "qualification: 'resistance spot, steel' }\n    isolation",
   },
   {
     ...hold,

@@ -130,7 +130,7 @@ export const faultsOfTheBatteryOut: readonly Fault[] = [
     name: 'lifting: on the sill that is replaced',
     changes: [['points: [sill-l, floor]', 'points: [sill-l, sill-r]']],
     rule: 'lifted-on-worked-part',
-    on: '- do: replace\n        step: 20',
+    on: 'points: [sill-l, sill-r]',
   },
   {
     ...stop,

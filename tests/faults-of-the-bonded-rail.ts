@@ -195,8 +195,8 @@ export const faultsOfTheBondedRail: readonly Fault[] = [
         'name: Front belt left, at: ring-l, state: undeployed, treatment: removed, step: 15',
       ],
     ],
-    rule: 'work-against-fitted-restraint-unit',
-    on: '- do: section',
+    rule: 'pyrotechnic-beside-hot-work',
+    on: 'part: ring-l, treatment: stays',
   },
   {
     ...hold,

@@ -68,7 +68,7 @@ export const faultsOfTheWeldedSkin: readonly Fault[] = [
     name: 'isolated by somebody without a qualification',
     changes: [[person, 'person: { name: L. Brandt, role: high-voltage technician }']],
     rule: 'high-voltage-person-not-qualified',
-    on: 'isolation: {',
+    on: 'person: { name: L. Brandt, role: high-voltage technician }',
   },
   {
     ...hold,

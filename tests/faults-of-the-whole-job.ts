@@ -72,7 +72,7 @@ export const faultsOfTheWholeJob: readonly Fault[] = [
     name: '8 make safe: lifted on the sill that is replaced',
     changes: [['points: [sill-r]', 'points: [rail-l]']],
     rule: 'lifted-on-worked-part',
-    on: '- do: replace\n        step: 20',
+    on: 'points: [rail-l]',
   },
   {
     ...stop,

@@ -24,7 +24,7 @@ const beside = (entry: string): readonly [string, string] => [
 /** The ring stays on the vehicle, sound, 60 mm from the seam in the skin. */
 const ringStays = [
   ['direct: [side-panel-l, ring-l]', 'direct: [side-panel-l]'],
-  ['treatment: removed, distance: 12 mm', 'distance: 60 mm'],
+  ['treatment: stays, distance: 60 mm', 'distance: 60 mm'],
   [
     ring.slice(
       ring.indexOf('    damage: { kind: kink, found_by: outer panel cut back'),

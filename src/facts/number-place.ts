@@ -14,6 +14,18 @@ export function numberFromPaper({
   confirmed_at: confirmed,
 }: Plan['vehicle']): string | undefined {
   const places = [read, confirmed].filter((text) => text !== undefined);
-  const isPaper = (text: string): boolean => paper.test(text) && !onVehicle.test(text);
   return places.length > 0 && places.every(isPaper) ? places.join('; ') : undefined;
+}
+
+/** The papers that stand for the second reading, where the first was on the vehicle by the plan's own words; else undefined. */
+export function confirmedOnPaper({
+  read_from: read,
+  confirmed_at: confirmed,
+}: Plan['vehicle']): string | undefined {
+  if (read === undefined || confirmed === undefined || isPaper(read)) return undefined;
+  return isPaper(confirmed) ? confirmed : undefined;
+}
+
+function isPaper(text: string): boolean {
+  return paper.test(text) && !onVehicle.test(text);
 }

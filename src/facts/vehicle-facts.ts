@@ -6,7 +6,7 @@ import { readVin } from '../vehicle/identification-number.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, stated, statedOr, unknown } from './make-fact.ts';
 import { numberOfItsTime } from './number-of-its-time.ts';
-import { numberFromPaper } from './number-place.ts';
+import { confirmedOnPaper, numberFromPaper } from './number-place.ts';
 import { highVoltageNamed } from './high-voltage-named.ts';
 import { dayOf, listOf } from './quantity-of.ts';
 import { isSamePlace } from './same-place.ts';
@@ -50,6 +50,11 @@ export function vehicleFacts(plan: Plan): VehicleFacts {
       numberFromPaper(vehicle),
       `${at}/read_from`,
       'The number was read on the vehicle, or the words do not tell.',
+    ),
+    'vehicle.number_confirmed_on_paper': computedOr(
+      confirmedOnPaper(vehicle),
+      `${at}/confirmed_at`,
+      'The second place is on the vehicle, or the words do not tell, or neither is.',
     ),
     'vehicle.number_confirmed': computed(vehicle.confirmed_at !== undefined, `${at}/confirmed_at`),
     'vehicle.number_read_once': computed(

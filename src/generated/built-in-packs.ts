@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:73a778d7c46c92eba1f2728986e654226b3360a59b198a48536d1b4e975c1206":{"pack":"general","version":"1.0.0"},"sha256:a0382907300489b135ea75811a7efae54da9d1ebc9abf0f7331925672a8611e9":{"pack":"general","version":"1.1.0"},"sha256:97e22b48b0f066827c2355df95c921acf7c01c5b407af4381bcc82794dba10e5":{"pack":"general","version":"2.0.0"},"sha256:ce3d2a6df6db0a1db09ea01620f3e8a91532396cb015af146939d1b8cffac2e8":{"pack":"general","version":"3.0.0"}};
+  {"sha256:e610fbf8aece7af327e7345f65d80812c896b5000126730c9982789e988fe0e2":{"pack":"general","version":"1.0.0"},"sha256:f03fef6128ae91d73b0d75a7408ecb4dc627b79ea589c0e94a0f0334afe02a93":{"pack":"general","version":"1.1.0"},"sha256:155bca78f702c66bcf006d5f54ba40ffec6633172da5b4b78b8321d228bc2120":{"pack":"general","version":"2.0.0"},"sha256:a1fc377bdca5d5ab0afbea0043e957e75d112879ab33afa6836c2a92dadecdac":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '50f0c8467f20cf7d31c2de016e95f8e9999c0809f87ea8101be83272e4295e91');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c3ec8670a3a45636a7f88052f620b0febe4c7985a699399fe774de5c4eff7873');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '4ca99ad53cf47d1d22b7e91397f91ad91946ac77a1e6ea5ce841daddd486eaf7');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '79ee72f7eb4ec31d0f852413f5b13c6800a689ba274eda23a9a4e874270ec159');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -71,6 +71,8 @@ export interface FactNames {
     | 'plan.impact_stated'
     | 'plan.direct_listed'
     | 'plan.extinguisher_stated'
+    | 'plan.extinguisher_amiss'
+    | 'plan.extinguisher_distance'
     | 'plan.heavy_part_off'
     | 'plan.lifting_cited'
     | 'plan.checks_not_planned'
@@ -128,6 +130,7 @@ export interface FactNames {
     | 'vehicle.number_read_once'
     | 'vehicle.number_place_stated'
     | 'vehicle.number_from_paper'
+    | 'vehicle.number_confirmed_on_paper'
     | 'vehicle.number_confirmed';
   readonly 'reference':
     | 'reference.id'
@@ -323,6 +326,7 @@ export interface FactNames {
     | 'exposure.called'
     | 'exposure.listed'
     | 'exposure.stays'
+    | 'exposure.in_again'
     | 'exposure.treatment'
     | 'exposure.said_off'
     | 'exposure.treatment_cited'
@@ -574,6 +578,7 @@ export interface FactNames {
     | 'step.done'
     | 'step.person'
     | 'step.qualified'
+    | 'step.person_expired'
     | 'step.cited_for_other_matter'
     | 'step.person_unqualified'
     | 'step.cited'
@@ -640,6 +645,7 @@ export interface FactNames {
     | 'step.tool_stated'
     | 'step.waived_after'
     | 'step.by_author'
+    | 'step.lamps_without_code'
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
     | 'step.coolant'
@@ -773,6 +779,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
+  'plan.extinguisher_amiss': { kind: 'plan', type: 'text', description: 'What is stated as the extinguisher, where it is none, one that is empty or away, or one in another room.' },
+  'plan.extinguisher_distance': { kind: 'plan', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the nearest extinguisher stands from the work, by its words.' },
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
   'plan.checks_not_planned': { kind: 'plan', type: 'text', description: 'Checks that the work asks for afterwards (scan, alignment, calibrations, restraints, traction voltage, road test) and that the plan has no step for, each with its reason, as long as the plan asks whether work may begin.' },
@@ -829,6 +837,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.number_read_once': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the place of reading and that of confirming are one and the same. Other words for the thing that bears the number make no other place.' },
   'vehicle.number_place_stated': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says where the number was read.' },
   'vehicle.number_from_paper': { kind: 'vehicle', type: 'text', description: 'The papers that the number was taken from, where by the plan’s words nobody read it on the vehicle.' },
+  'vehicle.number_confirmed_on_paper': { kind: 'vehicle', type: 'text', description: 'The papers that stand for the second reading of a number that was first read on the vehicle.' },
   'vehicle.number_confirmed': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether a second place was read and agreed.' },
   'reference.id': { kind: 'reference', type: 'text', description: 'Its id.' },
   'reference.name': { kind: 'reference', type: 'text', alwaysKnown: true, description: 'Document number and revision, or title: what the report calls it.' },
@@ -1019,6 +1028,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.called': { kind: 'exposure', type: 'text', description: 'Its name with what it is in brackets, where the name does not say that already.' },
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
+  'exposure.in_again': { kind: 'exposure', type: 'text', description: 'Why a neighbour that is said to be removed or renewed is in place when the heat comes: the day of the new part and that of the seam, or the skin that is closed over it.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
   'exposure.said_off': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it is a part that is said to be removed or renewed beside hot work, and none of its operations takes off or cuts out anything of it.' },
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
@@ -1265,6 +1275,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
   'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated; of work on the traction voltage, whether it is one for that.' },
+  'step.person_expired': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage with a qualification that had run out by then, since when, and the day of the work.' },
   'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for a step (isolation and re-commissioning, wait and list of the restraints and their completion, alignment, calibration), where all of them are of another matter.' },
   'step.person_unqualified': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage and is not shown to be qualified for it, with what is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
@@ -1327,10 +1338,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
   'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
-  'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: the parts that whoever releases them joined in.' },
+  'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: who releases it and did the work, with the parts where the step names none.' },
   'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
   'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
+  'step.lamps_without_code': { kind: 'step', type: 'text', description: 'Lamps of restraints, brakes, steering or traction voltage that were lit as the vehicle came, of whose system the first scan lists no code and says nothing.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
   'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened', 'air-cooled'], synonyms: { 'air cooled': 'air-cooled', 'air': 'air-cooled', 'no coolant': 'air-cooled', 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },

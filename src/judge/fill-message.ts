@@ -19,10 +19,24 @@ function fill(segment: Segment, texts: ReadonlyMap<string, string>): string {
     case 'text':
       return segment.text;
     case 'fact':
-      return texts.get(segment.name) ?? 'unknown';
+      return asSaid(texts.get(segment.name) ?? 'unknown');
     case 'optional': {
       const missing = segment.segments.some((part) => part.kind === 'fact' && !texts.has(part.name));
       return missing ? '' : fillMessage(segment.segments, texts);
     }
   }
+}
+
+const each: ReadonlyMap<string, number> = new Map([
+  ['s min', 60],
+  ['s h', 3600],
+  ['mm m', 1000],
+]);
+
+/** In a sentence nobody says `600 s (10 min)`: where the larger unit says it all, the smaller is left to the numbers below. */
+function asSaid(text: string): string {
+  const [, small, unit, large, largeUnit] = /^(-?\d+) (s|mm) \((-?[\d.]+) (min|h|m)\)$/.exec(text) ?? [];
+  const isSame =
+    Number(small) === Number(large) * (each.get(`${unit ?? ''} ${largeUnit ?? ''}`) ?? Number.NaN);
+  return isSame ? `${large ?? ''} ${largeUnit ?? ''}` : text;
 }

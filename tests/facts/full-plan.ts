@@ -195,11 +195,14 @@ make_safe:
   fire: { watch: 10 min }
 parts:
   - { id: cover, name: Cover, kind: bumper cover, radar_behind: true, operations: [{ do: replace, fasteners: { cite: { reference: other } } }] }
+  - { id: rail, name: Rail, kind: front rail, structural: true, operations: [{ do: replace, by: { name: T. Holm }, done: 2026-10-08, joints: [{ method: arc seam }] }] }
 measurements: { before_welding: 2026-10-06 }
 verify:
   scan_before: { not_possible: no time }
   scan_after: { codes: [{ code: U1, system: driver assistance, state: active }, { code: B9, system: body }] }
+  structural_release: { done: 2026-10-09, by: { name: T. Holm } }
   calibrations: [{ sensor: front radar, kind: not fitted, cite: { reference: other } }]
+sign_off: { by: { name: T. Holm, qualification: high-voltage level 2 }, date: 2026-10-10 }
 `;
 
 /** Parts of the same pack: what is stated otherwise, and what the plan does not list. */

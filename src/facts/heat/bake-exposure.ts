@@ -94,6 +94,7 @@ function commonFacts(one: Bake, heat: NeighbourHeat, limit: HeatLimit): Pick<Exp
     'exposure.listed': computed(true, at),
     // Whether it comes off is asked once, where it is listed.
     'exposure.said_off': computed(false, at),
+    'exposure.in_again': unknown('Whether it comes off is asked once, where it is listed.', at),
     'exposure.from': computed('bake', at),
     'exposure.distance': unknown('A bake heats the whole vehicle.', at),
     'exposure.path': unknown('A bake heats the whole vehicle.', at),

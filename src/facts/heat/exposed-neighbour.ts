@@ -7,6 +7,7 @@ import { hasAdhesive } from '../joint/joint-methods.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { itemPresence, partPresence } from './neighbour-presence.ts';
 import type { Presence } from './neighbour-presence.ts';
+import { inAgainBecause } from './renewed-after.ts';
 import { linkedParts } from '../part/linked-parts.ts';
 import { isPyrotechnic, isWeldedIn } from '../part/part-kinds.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
@@ -48,7 +49,7 @@ export function listedNeighbours(
   const { operation } = source;
   const part = near.part === undefined ? undefined : survey.partById.get(near.part);
   const distanceMm = quantityOf(near.distance, 'length');
-  const treatment = near.treatment ?? (part === undefined ? 'stays' : treatmentByPlan(part, operation.step));
+  const treatment = near.treatment ?? (part === undefined ? 'stays' : treatmentByPlan(part, source));
   const isCited = listOf(near.cite).some((cite) => coversVehicle(survey, cite.reference));
   const isBondedAnew = bondsAnew([source.part, ...(part === undefined ? [] : [part])], operation.step);
   // Between parts that are joined heat runs in the metal, whatever else it does.
@@ -79,7 +80,7 @@ export function listedNeighbours(
     listed: true,
     ...entry,
     ...partOf(survey, part),
-    ...partPresence(part, treatment, path, operation.step),
+    ...partPresence(part, treatment, path, source),
   };
   const named =
     near.item === undefined ? [] : [ofItem(near.item, near.name ?? `${near.item} at ${part.name}`)];
@@ -120,7 +121,7 @@ export function unlistedNeighbours(
       open: noOrder(name),
     }));
   const around = linked.flatMap((part): readonly Neighbour[] => {
-    const treatment = treatmentByPlan(part, operation.step);
+    const treatment = treatmentByPlan(part, source);
     if (treatment !== 'stays')
       return [{ listed: false, ...entry, ...partOf(survey, part), treatment, stays: false }];
     return [{ listed: false, ...entry, ...partOf(survey, part), stays: true }, ...holding(part)];
@@ -179,7 +180,8 @@ function partOf(
 }
 
 /** What the plan's other operations do with the neighbour by the time of the heat. Needs the order of steps to count. */
-function treatmentByPlan(part: PartSurvey, step: number | undefined): Treatment {
+function treatmentByPlan(part: PartSurvey, source: OperationSurvey): Treatment {
+  const { step } = source.operation;
   if (step === undefined) return 'stays';
   for (const { operation } of part.operations) {
     if (operation.step === undefined) continue;
@@ -190,7 +192,8 @@ function treatmentByPlan(part: PartSurvey, step: number | undefined): Treatment 
       operation.refit_step !== undefined &&
       operation.refit_step > step;
     if (isOff) return 'removed';
-    if (operation.do === 'replace' && operation.extent === 'whole' && operation.step > step) return 'renewed';
+    const isLater = operation.do === 'replace' && operation.extent === 'whole' && operation.step > step;
+    if (isLater && inAgainBecause(source, part, operation) === undefined) return 'renewed';
   }
   return 'stays';
 }

@@ -101,6 +101,11 @@ function neighbourFacts({ survey, source, neighbour }: Exposure): Omit<ExposureF
         : computed(calledWith(neighbour.name, neighbour.victim), at),
     'exposure.listed': computed(neighbour.listed, at),
     'exposure.stays': computedOr(neighbour.stays, at, neighbour.open ?? 'Whether it stays is not stated.'),
+    'exposure.in_again': computedOr(
+      neighbour.inAgain,
+      at,
+      'It is not said to be off, or it is off by its own operations.',
+    ),
     'exposure.said_off': computed(isSaidOff(neighbour), at),
     'exposure.treatment':
       near?.treatment === undefined

@@ -1,12 +1,15 @@
 import type { Item, Near, Treatment } from '../../generated/plan-types.ts';
 import { goesOnWithoutWelding, isWeldedIn } from '../part/part-kinds.ts';
-import type { PartSurvey } from '../survey.ts';
+import { inAgainBecause } from './renewed-after.ts';
+import type { OperationSurvey, PartSurvey } from '../survey.ts';
 import type { TriState } from '../tri-state.ts';
 
 /** Whether a neighbour is in reach while the work is hot; where that cannot be told, `open` says what is missing. */
 export interface Presence {
   readonly stays: TriState;
   readonly open?: string;
+  /** Why it stays although it is said to be off. */
+  readonly inAgain?: string;
 }
 
 /** What may be spoilt by the heat and put in anew: it harms nobody meanwhile. Common practice, no source. */
@@ -61,7 +64,7 @@ export function partPresence(
   part: PartSurvey,
   treatment: Treatment,
   path: Near['path'],
-  step: number | undefined,
+  source: OperationSurvey,
 ): Presence {
   switch (treatment) {
     case 'stays':
@@ -71,25 +74,40 @@ export function partPresence(
       return { stays: path !== 'through air' };
     case 'removed':
     case 'renewed':
-      return isOffOrReplacedLater(part, step)
+      return isOff(part, source.operation.step)
         ? { stays: false }
-        : {
-            stays: undefined,
-            open: `${part.name} is said to be ${treatment}, and none of its operations takes it off before this one and puts it back, or replaces it whole, after it.`,
-          };
+        : presenceByRenewal(part, treatment, source);
   }
 }
 
 /** Steps that are not written contradict nothing. */
-function isOffOrReplacedLater({ part, operations }: PartSurvey, step: number | undefined): boolean {
-  return operations.some(({ operation }) => {
-    if (operation.do === 'remove and refit') {
-      // What is welded in does not come off by its name.
-      return !isWeldedIn(part.kind) && isBefore(operation.step, step) && isBefore(step, operation.refit_step);
-    }
-    const isWhole = operation.extent === 'whole' || goesOnWithoutWelding(part.kind);
-    return operation.do === 'replace' && isWhole && isBefore(step, operation.step);
-  });
+function isOff({ part, operations }: PartSurvey, step: number | undefined): boolean {
+  // What is welded in does not come off by its name.
+  return operations.some(
+    ({ operation }) =>
+      operation.do === 'remove and refit' &&
+      !isWeldedIn(part.kind) &&
+      isBefore(operation.step, step) &&
+      isBefore(step, operation.refit_step),
+  );
+}
+
+function presenceByRenewal(part: PartSurvey, treatment: Treatment, source: OperationSurvey): Presence {
+  const renewals = part.operations.filter(
+    ({ operation }) =>
+      operation.do === 'replace' &&
+      (operation.extent === 'whole' || goesOnWithoutWelding(part.part.kind)) &&
+      isBefore(source.operation.step, operation.step),
+  );
+  const reasons = renewals.map(({ operation }) => inAgainBecause(source, part, operation));
+  if (reasons.includes(undefined)) return { stays: false };
+  const [inAgain] = reasons;
+  // Out for the cut, and in again for the seam.
+  if (inAgain !== undefined) return { stays: true, inAgain };
+  return {
+    stays: undefined,
+    open: `${part.name} is said to be ${treatment}, and none of its operations takes it off before this one and puts it back, or replaces it whole, after it.`,
+  };
 }
 
 function isBefore(first: number | undefined, second: number | undefined): boolean {

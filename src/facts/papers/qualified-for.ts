@@ -1,4 +1,5 @@
 import type { Person, QualifiedWork } from '../../generated/plan-types.ts';
+import { isCourseToCome } from './course-to-come.ts';
 import { listOf } from '../quantity-of.ts';
 import { isNoQualification } from '../refusals.ts';
 
@@ -28,15 +29,21 @@ type Answer = 'yes' | 'for other work' | 'not told for what' | 'none' | 'run out
 /** @param day ISO day on which it is to hold; not looked at where it is left out. */
 export function qualifiedFor(work: QualifiedWork, person: Person | undefined, day?: string): Answer {
   const text = person?.qualification?.trim() ?? '';
-  if (isNoQualification(text) || noPaper.test(text)) return 'none';
-  const until = lastDay.exec(text)?.[1];
-  if (until !== undefined && day !== undefined && day.slice(0, until.length) > until) return 'run out';
+  if (isNoQualification(text) || noPaper.test(text) || isCourseToCome(text, day)) return 'none';
+  if (ranOutOn(person, day) !== undefined) return 'run out';
   const stated = listOf(person?.for);
   if (stated.length > 0) return stated.includes(work) ? 'yes' : 'for other work';
   const [own, other] = work === 'high voltage' ? [voltage, structure] : [structure, voltage];
   if (own.test(text)) return 'yes';
   if (text.replace(bareWords, '') === '' && own.test(person?.role ?? '')) return 'yes';
   return other.test(text) ? 'for other work' : 'not told for what';
+}
+
+/** The last day of a paper, as its text writes it, where that lies before the day on which it is to hold. */
+export function ranOutOn(person: Person | undefined, day: string | undefined): string | undefined {
+  if (day === undefined) return undefined;
+  const until = lastDay.exec(person?.qualification ?? '')?.[1];
+  return until !== undefined && day.slice(0, until.length) > until ? until : undefined;
 }
 
 /** Words that name somebody who is not shown to be qualified, and why; undefined where nothing is amiss. */
@@ -49,7 +56,9 @@ export function unqualifiedWords(
   if (answer === 'yes') return undefined;
   const name = person?.name ?? 'someone';
   const text = person?.qualification?.trim() ?? '';
-  return text === '' ? `${name}, no qualification stated` : `${name}, “${text}” (${answerWords[answer]})`;
+  if (text === '') return `${name}, no qualification stated`;
+  const until = answer === 'run out' ? ` since ${ranOutOn(person, day) ?? ''}` : '';
+  return `${name}, “${text}” (${answerWords[answer]}${until})`;
 }
 
 const answerWords = {

@@ -111,6 +111,7 @@ function closedSectionFacts(_survey: Survey, one: PartSurvey): Group<'part.close
 
 function unitFacts(survey: Survey, one: PartSurvey): Group<'part.holds_undeployed_unit' | 'part.lifted_on'> {
   const { id } = one.part;
+  const point = id === undefined ? -1 : (survey.plan.make_safe?.lifting?.points ?? []).indexOf(id);
   return {
     'part.holds_undeployed_unit': triFact(
       undeployedUnitStays(survey, one),
@@ -118,8 +119,8 @@ function unitFacts(survey: Survey, one: PartSurvey): Group<'part.holds_undeploye
       unitsQuestion(survey, one),
     ),
     'part.lifted_on': computed(
-      id !== undefined && (survey.plan.make_safe?.lifting?.points ?? []).includes(id),
-      '/make_safe/lifting',
+      point >= 0,
+      point < 0 ? '/make_safe/lifting' : `/make_safe/lifting/points/${String(point)}`,
     ),
   };
 }

@@ -8,6 +8,7 @@ import { isJoinedIn } from './joined-in.ts';
 import type { Fact } from '../fact.ts';
 import { isPermanent, isWelded } from '../joint/joint-methods.ts';
 import { computed, computedOr, statedOr } from '../make-fact.ts';
+import { extinguisherAmiss, extinguisherMm } from './extinguisher.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { listOf } from '../quantity-of.ts';
@@ -19,7 +20,7 @@ import { anyYes } from '../tri-state.ts';
 
 type AroundFact = Extract<
   FactNames['plan'],
-  | `plan.${'impact_stated' | 'direct_listed' | 'extinguisher_stated' | 'heavy_part_off' | 'lifting_cited'}`
+  | `plan.${'impact_stated' | 'direct_listed' | 'extinguisher_stated' | 'extinguisher_amiss' | 'extinguisher_distance' | 'heavy_part_off' | 'lifting_cited'}`
   | `plan.${'earlier_repairs_stated' | 'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
   | `plan.${'sealer' | 'bared_primer' | 'dated_before_job' | 'record' | 'record_missing' | 'record_years'}`
   | `plan.${'sealed_before_primer' | 'sealed_after_bake' | 'primed_after_bake'}`
@@ -42,6 +43,16 @@ export function aroundFacts(survey: Survey): Readonly<Record<AroundFact, Fact>> 
     ),
     'plan.direct_listed': computed((plan.damage?.direct ?? []).length > 0, '/damage/direct'),
     'plan.extinguisher_stated': computed(!saysNone(fire?.extinguisher), '/make_safe/fire/extinguisher'),
+    'plan.extinguisher_amiss': computedOr(
+      extinguisherAmiss(fire?.extinguisher),
+      '/make_safe/fire/extinguisher',
+      'None is stated, or nothing is said against it.',
+    ),
+    'plan.extinguisher_distance': computedOr(
+      extinguisherMm(fire?.extinguisher),
+      '/make_safe/fire/extinguisher',
+      'How far it stands from the work is not stated.',
+    ),
     'plan.heavy_part_off': computed(takesHeavyPartOff(survey), '/make_safe/lifting'),
     'plan.lifting_cited': computed(isCited(lifting?.cite), '/make_safe/lifting/cite'),
     'plan.earlier_repairs_stated': computed(

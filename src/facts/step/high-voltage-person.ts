@@ -1,6 +1,6 @@
 import type { Person } from '../../generated/plan-types.ts';
 import { samePerson } from '../papers/same-person.ts';
-import { unqualifiedWords } from '../papers/qualified-for.ts';
+import { ranOutOn, unqualifiedWords } from '../papers/qualified-for.ts';
 import { formatDay } from '../../quantity/format-day.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
@@ -18,6 +18,21 @@ export function isHighVoltageStep({ what }: StepDraft): boolean {
 
 /** Who does such a step and is not shown to be qualified for it, in words. Who isolates is told there, and not again at the proof. */
 export function unqualifiedAtVoltage(survey: Survey, draft: StepDraft): string | undefined {
+  const person = askedHere(survey, draft);
+  return person === undefined ? undefined : unqualifiedAt(survey, person, draft.step?.done);
+}
+
+/** Whose qualification for such a step had run out by the day of the work, since when, and that day; undefined where it holds. */
+export function expiredAtVoltage(survey: Survey, draft: StepDraft): string | undefined {
+  const person = askedHere(survey, draft);
+  if (person === undefined) return undefined;
+  const day = draft.step?.done?.slice(0, 10) ?? formatDay(survey.context.asOfDay);
+  const until = ranOutOn(completed(survey, person), day);
+  const when = draft.step?.done === undefined ? 'the plan is judged as of' : 'the work is of';
+  return until === undefined ? undefined : `${person.name ?? ''}, since ${until}; ${when} ${day}`;
+}
+
+function askedHere(survey: Survey, draft: StepDraft): Person | undefined {
   const person = draft.person ?? draft.step?.by;
   if (person?.name === undefined || !isHighVoltageStep(draft)) return undefined;
   const high = survey.plan.make_safe?.high_voltage;
@@ -25,7 +40,7 @@ export function unqualifiedAtVoltage(survey: Survey, draft: StepDraft): string |
   if (draft.what === 'absence of voltage proved' && samePerson(person.name, isolates?.name ?? '')) {
     return undefined;
   }
-  return unqualifiedAt(survey, person, draft.step?.done);
+  return person;
 }
 
 /** The same of anybody at the traction battery. By the day of the work, or the day that the plan is judged as of. */

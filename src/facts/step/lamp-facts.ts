@@ -3,23 +3,41 @@ import type { Plan } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { computedOr, unknown } from '../make-fact.ts';
 import { isSafetySystem, systemInWords } from './code-system.ts';
+import { lampsWithoutCode } from './lamps-without-code.ts';
 import { saysNone } from './step-draft.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
 
-type LampFact = Extract<FactNames['step'], 'step.lamps_lit' | 'step.lamps_unexplained'>;
+type LampFact = Extract<
+  FactNames['step'],
+  'step.lamps_lit' | 'step.lamps_unexplained' | 'step.lamps_without_code'
+>;
 type LampFacts = Readonly<Record<LampFact, Fact>>;
 type Lamp = NonNullable<
   NonNullable<NonNullable<NonNullable<Plan['verify']>['warning_lamps']>['lit']>
 >[number];
 
 const other = unknown('The step is another.');
-const ofAnotherStep: LampFacts = { 'step.lamps_lit': other, 'step.lamps_unexplained': other };
+const ofAnotherStep: LampFacts = {
+  'step.lamps_lit': other,
+  'step.lamps_unexplained': other,
+  'step.lamps_without_code': other,
+};
 
 /** Lamps that stay lit at release: those of a system on which a life hangs, and others that nobody explains. */
-export function lampFacts({ plan }: Survey, { what, at }: StepDraft): LampFacts {
+export function lampFacts(survey: Survey, { what, at }: StepDraft): LampFacts {
+  if (what === 'scan before the repair')
+    return {
+      'step.lamps_lit': other,
+      'step.lamps_unexplained': other,
+      'step.lamps_without_code': computedOr(
+        lampsWithoutCode(survey),
+        at,
+        'No such lamp was lit, its code is listed or its lack explained, or the scan is not made.',
+      ),
+    };
   if (what !== 'warning lamps') return ofAnotherStep;
-  const lit = plan.verify?.warning_lamps?.lit ?? [];
+  const lit = survey.plan.verify?.warning_lamps?.lit ?? [];
   const unexplained = lit.filter((lamp) => !isSafetyLamp(lamp) && saysNone(lamp.explanation));
   const place = (lamps: readonly Lamp[]): string =>
     `${at}/lit/${String(
@@ -32,6 +50,7 @@ export function lampFacts({ plan }: Survey, { what, at }: StepDraft): LampFacts 
   return {
     'step.lamps_lit': computedOr(named(lamps), place(lamps), 'No such lamp is lit.'),
     'step.lamps_unexplained': computedOr(named(unexplained), place(unexplained), 'Every lamp is explained.'),
+    'step.lamps_without_code': other,
   };
 }
 

@@ -12,7 +12,7 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { isNoQualification } from '../refusals.ts';
-import { isHighVoltageStep, unqualifiedAtVoltage } from './high-voltage-person.ts';
+import { expiredAtVoltage, isHighVoltageStep, unqualifiedAtVoltage } from './high-voltage-person.ts';
 import { lampFacts } from './lamp-facts.ts';
 import { ownWorkReleased } from '../papers/by-who-did-it.ts';
 import { samePerson } from '../papers/same-person.ts';
@@ -72,12 +72,14 @@ function anyStepFacts(
   survey: Survey,
   draft: StepDraft,
 ): Group<
-  | `step.${'what' | 'name' | 'stated' | 'done' | 'person' | 'qualified' | 'person_unqualified'}`
+  | `step.${'what' | 'name' | 'stated' | 'done' | 'person' | 'qualified' | 'person_unqualified' | 'person_expired'}`
   | `step.${'cited' | 'complete' | 'missing' | 'in_order'}`
 > {
   const { step, at, what } = draft;
   const person = draft.person ?? step?.by;
   const unqualified = unqualifiedAtVoltage(survey, draft);
+  const personAt =
+    step?.by === undefined && person !== undefined ? '/make_safe/high_voltage/person' : `${at}/by`;
   return {
     'step.what': computed(what, at),
     'step.name': computed(draft.name ?? what, at),
@@ -90,8 +92,13 @@ function anyStepFacts(
     ),
     'step.person_unqualified': computedOr(
       unqualified,
-      step?.by === undefined && person !== undefined ? '/make_safe/high_voltage/person' : `${at}/by`,
+      personAt,
       'Who does it is qualified by the plan, or told at another step, or the step is another.',
+    ),
+    'step.person_expired': computedOr(
+      expiredAtVoltage(survey, draft),
+      personAt,
+      'The paper of who does it holds by its text, or is told at another step, or the step is another.',
     ),
     'step.cited': computed(
       listOf(step?.cite).some((cite) => coversVehicle(survey, cite.reference)),
@@ -186,11 +193,21 @@ function authorFacts(
       'The step is no release, or one of the two is not named.',
     ),
     'step.by_who_did_it': computedOr(
-      isRelease ? ownWorkReleased(survey, own, holdPoint?.part) : undefined,
+      isRelease ? whoAndWhat(own, ownWorkReleased(survey, own, holdPoint?.part), holdPoint?.part) : undefined,
       `${at}/by`,
       'The step is no release, or who releases it did none of the work.',
     ),
   };
+}
+
+/** A hold point of one part names it already. */
+function whoAndWhat(
+  who: string | undefined,
+  parts: string | undefined,
+  own: string | undefined,
+): string | undefined {
+  if (parts === undefined || who === undefined) return undefined;
+  return own === undefined ? `${who} did the work on ${parts}` : `${who} did the work`;
 }
 
 function waitFacts(
