@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:e610fbf8aece7af327e7345f65d80812c896b5000126730c9982789e988fe0e2":{"pack":"general","version":"1.0.0"},"sha256:f03fef6128ae91d73b0d75a7408ecb4dc627b79ea589c0e94a0f0334afe02a93":{"pack":"general","version":"1.1.0"},"sha256:155bca78f702c66bcf006d5f54ba40ffec6633172da5b4b78b8321d228bc2120":{"pack":"general","version":"2.0.0"},"sha256:a1fc377bdca5d5ab0afbea0043e957e75d112879ab33afa6836c2a92dadecdac":{"pack":"general","version":"3.0.0"}};
+  {"sha256:e610fbf8aece7af327e7345f65d80812c896b5000126730c9982789e988fe0e2":{"pack":"general","version":"1.0.0"},"sha256:f03fef6128ae91d73b0d75a7408ecb4dc627b79ea589c0e94a0f0334afe02a93":{"pack":"general","version":"1.1.0"},"sha256:155bca78f702c66bcf006d5f54ba40ffec6633172da5b4b78b8321d228bc2120":{"pack":"general","version":"2.0.0"},"sha256:a6612f7560334503b9404521c0f465015f4e26eeddd23cc693842051f5927f62":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c3ec8670a3a45636a7f88052f620b0febe4c7985a699399fe774de5c4eff7873');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f2bbf270d8787887a764d50eafa2da32c8acfb72d647856f78c779dccccd1f57');
   return packs;
 }
 
