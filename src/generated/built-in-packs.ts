@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:e610fbf8aece7af327e7345f65d80812c896b5000126730c9982789e988fe0e2":{"pack":"general","version":"1.0.0"},"sha256:f03fef6128ae91d73b0d75a7408ecb4dc627b79ea589c0e94a0f0334afe02a93":{"pack":"general","version":"1.1.0"},"sha256:155bca78f702c66bcf006d5f54ba40ffec6633172da5b4b78b8321d228bc2120":{"pack":"general","version":"2.0.0"},"sha256:a6612f7560334503b9404521c0f465015f4e26eeddd23cc693842051f5927f62":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:7fdbc59807d20c0fb08c132f1ab75801d069259e3e74d74bb2bc301429b0f45a":{"pack":"general","version":"1.1.0"},"sha256:c1c11fe146766911a49b044289e4829187ec016914906d4ed2b18bdcf72b02f0":{"pack":"general","version":"2.0.0"},"sha256:bd276a03f42caf32f28849bd776359955cc3f39321675b2df2dd980e245ad5eb":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f2bbf270d8787887a764d50eafa2da32c8acfb72d647856f78c779dccccd1f57');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a077e827c00fff72073d0d5a8d22cb695cfc14741fabd08b784343d7ae4af45d');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '79ee72f7eb4ec31d0f852413f5b13c6800a689ba274eda23a9a4e874270ec159');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'b934bbdb7f7c5a430302bf21f6f89d1ec39b787a2f0abaf92883b0e6ebd169ea');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

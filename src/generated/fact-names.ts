@@ -38,6 +38,7 @@ export interface FactNames {
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
+    | 'plan.fluid_close'
     | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
     | 'plan.fluids_against_parts'
@@ -51,6 +52,7 @@ export interface FactNames {
     | 'plan.lifted_beside_work'
     | 'plan.proposes_work'
     | 'plan.indirect_damage_open'
+    | 'plan.indirect_damage_told'
     | 'plan.indirect_damage_stated'
     | 'plan.measured_before'
     | 'plan.restraint_deployed'
@@ -68,6 +70,9 @@ export interface FactNames {
     | 'plan.belt_bolts_open'
     | 'plan.belt_bolts_used_again'
     | 'plan.belt_defect'
+    | 'plan.belt_kept'
+    | 'plan.belts_unlooked'
+    | 'plan.trouble_in_notes'
     | 'plan.impact_stated'
     | 'plan.direct_listed'
     | 'plan.extinguisher_stated'
@@ -80,6 +85,7 @@ export interface FactNames {
     | 'plan.lifting_stated'
     | 'plan.held_for_structure'
     | 'plan.cables_in_zone'
+    | 'plan.cables_left'
     | 'plan.earlier_repairs_stated'
     | 'plan.structure_joined'
     | 'plan.welded_in'
@@ -93,6 +99,7 @@ export interface FactNames {
     | 'plan.sealed_after_bake'
     | 'plan.primed_after_bake'
     | 'plan.bared_primer'
+    | 'plan.zinc_on_aluminium'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
     | 'plan.restraint_wiring_cited'
@@ -138,6 +145,8 @@ export interface FactNames {
     | 'reference.kind'
     | 'reference.rested_on'
     | 'reference.unplaced'
+    | 'reference.other_matter'
+    | 'reference.newer_listed'
     | 'reference.document_stated'
     | 'reference.revision_stated'
     | 'reference.published_stated'
@@ -195,6 +204,7 @@ export interface FactNames {
     | 'part.thickness_fits'
     | 'part.thickness_range'
     | 'part.twin_differs'
+    | 'part.twin_on_same_page'
     | 'part.twin_difference'
     | 'part.damage_not_looked_at'
     | 'part.damage_words'
@@ -226,6 +236,7 @@ export interface FactNames {
     | 'part.foam_disturbed'
     | 'part.foam_renewed'
     | 'part.drains_open'
+    | 'part.drains_told_shut'
     | 'part.inside_before_bake'
     | 'part.radar_behind'
     | 'part.repaired_before'
@@ -363,6 +374,8 @@ export interface FactNames {
     | 'joint.unlike_metals'
     | 'joint.has_aluminium'
     | 'joint.insert_stated'
+    | 'joint.missing_partner'
+    | 'joint.insert_weaker'
     | 'joint.to_like_part'
     | 'joint.drawn'
     | 'joint.coupon_late'
@@ -434,6 +447,8 @@ export interface FactNames {
     | 'joint.coupon_sheets'
     | 'joint.coupon_other_setup'
     | 'joint.coupon_flaw'
+    | 'joint.coupon_of_elsewhere'
+    | 'joint.record_of_other_job'
     | 'joint.coupon_bond'
     | 'joint.coupon_bond_text'
     | 'joint.coupon_recorded'
@@ -449,6 +464,7 @@ export interface FactNames {
     | 'joint.machine_force_factor'
     | 'joint.set_force_factor'
     | 'joint.filler_metal'
+    | 'joint.insert_asked'
     | 'joint.insert_length'
     | 'joint.insert_lesser'
     | 'joint.insert_cited'
@@ -459,11 +475,14 @@ export interface FactNames {
     | 'joint.fastener_kind'
     | 'joint.fastener_head'
     | 'joint.fastener_edge_factor'
+    | 'joint.fastener_far_edge_factor'
     | 'joint.fastener_pitch_factor'
     | 'joint.stack_outside_grip'
     | 'joint.rivet_bearing'
     | 'joint.gas'
     | 'joint.gas_kind'
+    | 'joint.gas_shares_off'
+    | 'joint.carbon_dioxide_percent'
     | 'joint.melt_width'
     | 'joint.cure_temperature'
     | 'joint.fastener_sheet_factor'
@@ -473,6 +492,8 @@ export interface FactNames {
     | 'joint.old_holes'
     | 'joint.edges_sealed'
     | 'joint.own_tools'
+    | 'joint.preparation_fault'
+    | 'joint.steel_tools_named'
     | 'joint.has_adhesive'
     | 'joint.on_structure'
     | 'joint.arc_beside_fresh_bond'
@@ -642,6 +663,7 @@ export interface FactNames {
     | 'step.calibration_short'
     | 'step.too_late_for'
     | 'step.by_who_did_it'
+    | 'step.tool_narrow'
     | 'step.tool_stated'
     | 'step.waived_after'
     | 'step.by_author'
@@ -746,6 +768,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel, gas and brake fluid that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.fluid_close': { kind: 'plan', type: 'text', description: 'Fuel and gas that stay, and that the words of the fire list put less than 300 mm from the work; with the operation that says otherwise.' },
   'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel, gas or brake fluid that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
@@ -759,6 +782,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
   'plan.proposes_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan proposes any operation at all.' },
   'plan.indirect_damage_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether damage was found away from the blow and no part away from it is listed with damage.' },
+  'plan.indirect_damage_told': { kind: 'plan', type: 'text', description: 'Damage found away from the blow, in the words of the plan, where no part away from it is listed with damage.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
   'plan.measured_before': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a three-dimensional measurement before the repair is stated or planned.' },
   'plan.restraint_deployed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an airbag, pretensioner or other unit deployed.' },
@@ -776,6 +800,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.belt_bolts_open': { kind: 'plan', type: 'text', description: 'What is not said of the bolts of belts that come off as restraint units: the page for their torque, one-time bolts, at release the day of tightening. Belts listed as parts are asked at their operation.' },
   'plan.belt_bolts_used_again': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bolts of belts that may be used once only are said to be used again.' },
   'plan.belt_defect': { kind: 'plan', type: 'text', description: 'What the check of belts, buckles and seats tells of one that is bad and was not renewed.' },
+  'plan.belt_kept': { kind: 'plan', type: 'text', description: 'What the check of the belts says of a belt that was kept though its pretensioner fired or is renewed.' },
+  'plan.belts_unlooked': { kind: 'plan', type: 'text', description: 'What the check of the belts says of belts that nobody looked at, where it is a check of others.' },
+  'plan.trouble_in_notes': { kind: 'plan', type: 'text', description: 'Free notes that tell of trouble in plain words, each with its place: a crack, a torch where no heat is planned, a newer revision, a vehicle that pulls, a lamp that comes on, bolts in place of rivets.' },
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
@@ -787,7 +814,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
   'plan.held_for_structure': { kind: 'plan', type: 'yes-no', description: 'Whether structure is joined in, cut or pulled, so that the body is held or anchored meanwhile.' },
-  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, or words that are none of these, or that say none while an operation lists one within 300 mm.' },
+  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'left in place', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, left in place, or words that are none of these, or that say none while an operation lists one within 300 mm.' },
+  'plan.cables_left': { kind: 'plan', type: 'text', description: 'The words that leave an orange cable in the zone of the work, and what the operations say of it.' },
   'plan.earlier_repairs_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether known earlier repairs are stated, or that none are known.' },
   'plan.structure_joined': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation welds, bonds or rivets a structural part into the body.' },
   'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
@@ -801,6 +829,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.sealed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed after the refinish was baked. False where the days or times do not tell.' },
   'plan.primed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed after the refinish was baked. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
+  'plan.zinc_on_aluminium': { kind: 'plan', type: 'text', description: 'Aluminium parts on whose bared metal a primer of zinc dust is to be laid.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
   'plan.restraint_wiring_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for the repair of restraint wiring.' },
@@ -844,6 +873,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.kind': { kind: 'reference', type: 'word', words: ['maker procedure', 'maker bulletin', 'maker manual', 'marking on part', 'maker position statement', 'public standard', 'general guidance', 'training', 'memory', 'last job'], synonyms: { 'oem procedure': 'maker procedure', 'procedure': 'maker procedure', 'bulletin': 'maker bulletin', 'tsb': 'maker bulletin', 'manual': 'maker manual', 'position statement': 'maker position statement', 'standard': 'public standard', 'experience': 'memory', 'colleague': 'memory', 'previous job': 'last job', 'guideline': 'general guidance', 'course': 'training' }, description: 'Kind of source.' },
   'reference.rested_on': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether structural work rests on it, or something else that counts: an isolation, a wait, a limit, what a structural part is made of.' },
   'reference.unplaced': { kind: 'reference', type: 'text', description: 'What rests on it beside operations without page, section or step.' },
+  'reference.other_matter': { kind: 'reference', type: 'text', description: 'What rests on the document beside operations although it is about something else, and what it is about.' },
+  'reference.newer_listed': { kind: 'reference', type: 'text', description: 'A later revision of the same document in the list that covers this vehicle as well.' },
   'reference.document_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a document number is stated.' },
   'reference.revision_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a revision is stated.' },
   'reference.published_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether the day of publication is stated.' },
@@ -900,6 +931,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.thickness_fits': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the stated thickness lies in the range for which the standard of the grade is written; yes where that range is not known.' },
   'part.thickness_range': { kind: 'part', type: 'text', description: 'Range of thickness for which the standard of the grade is written, in words.' },
   'part.twin_differs': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side, earlier in the plan, is stated with another material or thickness.' },
+  'part.twin_on_same_page': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the grade of the part and another grade of the same part of the other side are read at one place of one document.' },
   'part.twin_difference': { kind: 'part', type: 'text', description: 'What differs from the same part of the other side.' },
   'part.damage_not_looked_at': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether damage, or that there is none, is stated and said to be found by not looking.' },
   'part.damage_words': { kind: 'part', type: 'text', description: 'What the words for the extent of its damage say that is graver than the kinds stated: a kink, tear, crack or crease.' },
@@ -931,6 +963,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.foam_disturbed': { kind: 'part', type: 'yes-no', description: 'Whether it holds foam or a sound pad and is replaced, cut, welded or heated.' },
   'part.foam_renewed': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated that the foam or pad is renewed.' },
   'part.drains_open': { kind: 'part', type: 'yes-no', description: 'Whether the drain holes of its cavity are open.' },
+  'part.drains_told_shut': { kind: 'part', type: 'text', description: 'The words that say that the drain holes of its cavity are shut.' },
   'part.inside_before_bake': { kind: 'part', type: 'yes-no', description: 'Whether the inside was protected before the refinish was baked.' },
   'part.radar_behind': { kind: 'part', type: 'yes-no', description: 'Whether a radar looks through it.' },
   'part.repaired_before': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is named among the earlier repairs.' },
@@ -1064,6 +1097,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
   'joint.has_aluminium': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack is aluminium, by whatever its class rests on: a magnet tells.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the backing insert is stated with its grade.' },
+  'joint.missing_partner': { kind: 'joint', type: 'text', description: 'The part that the joint is made to and that its list of sheets leaves out.' },
+  'joint.insert_weaker': { kind: 'joint', type: 'text', description: 'By how much the insert is weaker than the strongest sheet.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
   'joint.coupon_late': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the test coupon was torn after the joint was made.' },
@@ -1135,6 +1170,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_sheets': { kind: 'joint', type: 'word', words: ['same', 'other', 'not stated'], alwaysKnown: true, description: 'Whether the coupon was made of sheets like those of the joint, in number, thickness and class.' },
   'joint.coupon_other_setup': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon is said to be made by another machine, arm, cap or program, or without the adhesive.' },
   'joint.coupon_flaw': { kind: 'joint', type: 'text', description: 'Why a coupon that passed tells nothing of the joint: torn after it, more than a day before it, or made of other sheets or with another setup.' },
+  'joint.coupon_of_elsewhere': { kind: 'joint', type: 'text', description: 'Why a coupon is not of this job: its record names another job or lot, or a bonded one was torn before the job was opened.' },
+  'joint.record_of_other_job': { kind: 'joint', type: 'text', description: 'The job that the record of the joint names, where it is another one.' },
   'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; not asked of others.' },
   'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
@@ -1150,6 +1187,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_force_factor': { kind: 'joint', type: 'number', description: 'The most force that the gun gives, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.set_force_factor': { kind: 'joint', type: 'number', description: 'The force that is set, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
+  'joint.insert_asked': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the insert on each side that a condition asks for which is said to be met.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
   'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
   'joint.insert_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the insert bears a citation of its own to a page of this vehicle.' },
@@ -1160,11 +1198,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.fastener_kind': { kind: 'joint', type: 'word', words: ['structural', 'ordinary'], description: 'Whether the fastener is made to carry load.' },
   'joint.fastener_head': { kind: 'joint', type: 'word', words: ['raised', 'countersunk'], description: 'Form of the head.' },
   'joint.fastener_edge_factor': { kind: 'joint', type: 'number', description: 'Distance to the edge by the shank diameter.' },
+  'joint.fastener_far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the rivet or screw to the other side of the overlap by the shank diameter: of a lap the edge of the other sheet.' },
   'joint.fastener_pitch_factor': { kind: 'joint', type: 'number', description: 'Distance between neighbours by the shank diameter.' },
   'joint.stack_outside_grip': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the stack lies outside the range that the fastener holds: zero inside.' },
   'joint.rivet_bearing': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'What the sheets bear at one rivet.' },
   'joint.gas': { kind: 'joint', type: 'text', description: 'Shielding gas, as written.' },
   'joint.gas_kind': { kind: 'joint', type: 'word', words: ['inert', 'active', 'unfit'], description: 'What the shielding gas does in the arc, by its name or its group of ISO 14175: inert; active (carbon dioxide or oxygen in it); unfit, such as air or nitrogen.' },
+  'joint.gas_shares_off': { kind: 'joint', type: 'text', description: 'In which the shares of the shielding gas lie outside the group of ISO 14175 that is named beside them.' },
+  'joint.carbon_dioxide_percent': { kind: 'joint', type: 'number', description: 'Carbon dioxide in the shielding gas, per cent by volume: as stated, else the least of its group of ISO 14175.' },
   'joint.melt_width': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Width of the strip that a seam of an arc would melt by its settings, in steel: line source in thin sheet, no loss to air. An order of magnitude.' },
   'joint.cure_temperature': { kind: 'joint', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the cure of the adhesive names.' },
   'joint.fastener_sheet_factor': { kind: 'joint', type: 'number', description: 'Shank diameter over the governing thickness of the stack.' },
@@ -1174,6 +1215,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.old_holes': { kind: 'joint', type: 'word', words: ['none', 'beside them', 'opened for a larger one', 'used again'], description: 'What becomes of the holes of the factory’s rivets or screws.' },
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
+  'joint.preparation_fault': { kind: 'joint', type: 'text', description: 'What the words on the preparation of the faces of a bond say that no adhesive holds on: thinner, an old coat, a night in between, nothing done.' },
+  'joint.steel_tools_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the words on the preparation name tools or discs that are used on steel.' },
   'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },
   'joint.on_structure': { kind: 'joint', type: 'yes-no', description: 'Whether a part of the stack is structural: the part itself, or one that the joint names. A skin bonded over structure is joined to it.' },
   'joint.arc_beside_fresh_bond': { kind: 'joint', type: 'text', description: 'The bond on the same part that was closed before this arc and had not cured yet, with both moments.' },
@@ -1339,6 +1382,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
   'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
   'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: who releases it and did the work, with the parts where the step names none.' },
+  'step.tool_narrow': { kind: 'step', type: 'text', description: 'The words for a scan tool that say that it reads the engine alone, or is a simple reader of codes.' },
   'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
   'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },

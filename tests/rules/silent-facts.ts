@@ -24,6 +24,10 @@ export const silentFacts: Readonly<Record<string, Standing>> = {
   'joint.count_done_factor': asked('joints-made-not-recorded'),
   'joint.cure_temperature': not('The cure itself is asked for (adhesive-not-named); one without a temperature is by its data sheet.'),
   'joint.fastener_sheet_factor': not(exotic),
+  'joint.carbon_dioxide_percent': asked('arc-settings-not-stated'),
+  'joint.fastener_far_edge_factor': not(
+    'The nearer edge and the diameter are asked for by rivet-edge-close.',
+  ),
   'joint.gas_kind': asked('arc-settings-not-stated'),
   'joint.melt_width': asked('arc-settings-not-stated'),
   'joint.edge': asked('spot-edge-close'),
