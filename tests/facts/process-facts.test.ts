@@ -115,7 +115,8 @@ describe('rows of a wheel alignment', () => {
 describe('how a sensor was calibrated', () => {
   const short = (entries: string): string =>
     step('/verify/calibrations/0', 'calibration_short', `verify: { calibrations: [{ ${entries} }] }`);
-  const whole = 'static or dynamic, tank and load, tyre pressures, the level floor, the result document';
+  const whole =
+    'which sensor, static or dynamic, tank and load, tyre pressures, the level floor, the result document';
 
   test.each([
     ['sensor: front camera, result: passed', whole],
