@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:7fdbc59807d20c0fb08c132f1ab75801d069259e3e74d74bb2bc301429b0f45a":{"pack":"general","version":"1.1.0"},"sha256:c1c11fe146766911a49b044289e4829187ec016914906d4ed2b18bdcf72b02f0":{"pack":"general","version":"2.0.0"},"sha256:bd276a03f42caf32f28849bd776359955cc3f39321675b2df2dd980e245ad5eb":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:8faa711a3237ba2496b1880659ccb5c67531318b1411c1c38fe8b32a0de8ede3":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a077e827c00fff72073d0d5a8d22cb695cfc14741fabd08b784343d7ae4af45d');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '31a6678920b8e20a885998f9f4e26d0be166eb22b9c7f6871a6a47bac362f626');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'b934bbdb7f7c5a430302bf21f6f89d1ec39b787a2f0abaf92883b0e6ebd169ea');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '54c48ceb6ca27e931c63df5b8c7626713f4a7611337308c9b5f82736e87e396e');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
