@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:0beff34a1a59ddfc73e928f219fd3dec6e35ffb7bf8ea47f5089122018b9f437":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:8faa711a3237ba2496b1880659ccb5c67531318b1411c1c38fe8b32a0de8ede3":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'cb258f6b11fac340bf7f3d2b4356513be9fb0763ae3c3429fda8a109feab2a59');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '31a6678920b8e20a885998f9f4e26d0be166eb22b9c7f6871a6a47bac362f626');
   return packs;
 }
 

@@ -119,7 +119,7 @@ describe('how a sensor was calibrated', () => {
 
   test.each([
     ['sensor: front camera, result: passed', whole],
-    ['result: passed', whole],
+    ['result: passed', `which sensor, ${whole}`],
     [
       'sensor: rear radar, kind: dynamic, result: passed',
       'tank and load, tyre pressures, the result document',

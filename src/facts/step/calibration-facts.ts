@@ -98,6 +98,7 @@ function shortOf(one: Calibration): readonly string[] {
   if (looksInside.test(sensor) && !looksOutside.test(sensor)) return [];
   const { load, tyre_pressures: pressures, floor } = one.conditions ?? {};
   return [
+    ...(one.sensor === undefined ? ['which sensor'] : []),
     ...(isKindTold(one) ? [] : ['static or dynamic']),
     ...lacking('tank and load', load),
     ...lacking('tyre pressures', pressures),
