@@ -1,4 +1,5 @@
 import type { Fault } from './fault.ts';
+import { faultsOfContradictions } from './faults-of-contradictions.ts';
 import { faultsOfCovering } from './faults-of-covering.ts';
 import { faultsOfBondsLoaded } from './faults-of-bonds-loaded.ts';
 import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
@@ -14,6 +15,8 @@ import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
+import { faultsOfPeopleAndCodes } from './faults-of-people-and-codes.ts';
+import { faultsOfPreparing } from './faults-of-preparing.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -36,6 +39,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfWork,
   ...faultsOfOwnWords,
   ...faultsOfPapers,
+  ...faultsOfPeopleAndCodes,
   ...faultsOfSafety,
   ...faultsOfMakingSafe,
   ...faultsOfRelease,
@@ -61,5 +65,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfHoursAndDays,
   ...faultsOfTheSecondRead,
   ...faultsOfProcess,
+  ...faultsOfPreparing,
   ...faultsOfReadiness,
+  ...faultsOfContradictions,
 ];

@@ -37,10 +37,10 @@ export const faultsOfCovering: readonly Fault[] = [
   {
     ...hold,
     plan: wholeJob,
-    name: 'spots farther apart than the factory’s number has room for',
+    name: 'spots recorded as made at a pitch for which the flange has no room',
     changes: [['pitch: 32 mm', 'pitch: 45 mm\n            length: 800 mm']],
-    rule: 'joint-pitch-wide',
-    on: 'pitch: 45 mm',
+    rule: 'row-made-beyond-flange',
+    on: 'count_done: 32',
   },
   {
     ...hold,

@@ -33,6 +33,8 @@ export const mayBeSilent: Readonly<Record<string, readonly string[]>> = {
     ...['make_safe.lifting.cite', 'make_safe.lifting.cite.at', 'make_safe.lifting.cite.reference'],
     ...['make_safe.lifting.points', 'make_safe.low_voltage.fitted', 'make_safe.restraints.deployed'],
     ...['verify.high_voltage.by', 'make_safe.high_voltage.battery_removed', 'verify.structural_release'],
+    // Who is named twice has the paper that is stated once.
+    ...['make_safe.high_voltage.person.qualification', 'verify.high_voltage.by.qualification'],
     ...['parts.*.operations.*.step', 'parts.*.operations.*.refit_step', 'parts.*.operations.*.done'],
     ...['parts.*.operations.*.by', 'parts.*.operations.*.by.name', 'parts.*.operations.*.by.qualification'],
     ...['parts.*.operations.*.joints.*.to', 'parts.*.operations.*.joints.*.sheets.*'],

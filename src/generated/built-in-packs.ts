@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:dce1abc16c8f5d40f75f483b1f7e3081dfd579bcd7840acf4d80880e175edb5e":{"pack":"general","version":"1.0.0"},"sha256:8a364fd85bebfc92c8c4d702f8af322419f9a2c0cdd07a6f289d5cdba9413030":{"pack":"general","version":"1.1.0"},"sha256:c767b60e9a775f11201761f0ca387c62e36a9290434eabb25ba0a551acf33c9f":{"pack":"general","version":"2.0.0"},"sha256:7ab2173ad00a9f7bd6d368404a0d1f803d6fde0c8a4c7dbb8e503d8bcd56dab3":{"pack":"general","version":"3.0.0"}};
+  {"sha256:cb1e418ba810cf743dc9acdb4302e936b63a77c332efef42ac8ae871ec1edba7":{"pack":"general","version":"1.0.0"},"sha256:9d14d8685974dd8852b7b56087a414942b5f5d47858256304e5bf76919b8c3c9":{"pack":"general","version":"1.1.0"},"sha256:8807acb00f6bc8f35a39741ded2738dbd577a96cd3eba5ef6f08a74da5c4bac4":{"pack":"general","version":"2.0.0"},"sha256:1576f68af0ae54504dbaf4089d7d83e7193e784f97d392cc3cec0d6bfe3925f4":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '047484f9ba3b29599d838b866868fbaf4684c0bf6374424f8241043302f1a459');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'd5901346bf12de16204c75f07afdf91f59ab4dddb12626c8b3d4e91846da46f9');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '9bf7e2c74c9a81cce5df1ea5cad9322f31c51e84a57e536a8dd892db1f6026f1');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '95e35f1980d10bfece63913911a198805e7c8244708aa717b73f1952eb19a945');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

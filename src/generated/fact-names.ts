@@ -93,6 +93,7 @@ export interface FactNames {
     | 'plan.sealed_after_bake'
     | 'plan.primed_after_bake'
     | 'plan.bared_primer'
+    | 'plan.zinc_on_aluminium'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
     | 'plan.restraint_wiring_cited'
@@ -195,6 +196,7 @@ export interface FactNames {
     | 'part.thickness_fits'
     | 'part.thickness_range'
     | 'part.twin_differs'
+    | 'part.twin_on_same_page'
     | 'part.twin_difference'
     | 'part.damage_not_looked_at'
     | 'part.damage_words'
@@ -226,6 +228,7 @@ export interface FactNames {
     | 'part.foam_disturbed'
     | 'part.foam_renewed'
     | 'part.drains_open'
+    | 'part.drains_told_shut'
     | 'part.inside_before_bake'
     | 'part.radar_behind'
     | 'part.repaired_before'
@@ -363,6 +366,8 @@ export interface FactNames {
     | 'joint.unlike_metals'
     | 'joint.has_aluminium'
     | 'joint.insert_stated'
+    | 'joint.missing_partner'
+    | 'joint.insert_weaker'
     | 'joint.to_like_part'
     | 'joint.drawn'
     | 'joint.coupon_late'
@@ -434,6 +439,8 @@ export interface FactNames {
     | 'joint.coupon_sheets'
     | 'joint.coupon_other_setup'
     | 'joint.coupon_flaw'
+    | 'joint.coupon_of_elsewhere'
+    | 'joint.record_of_other_job'
     | 'joint.coupon_bond'
     | 'joint.coupon_bond_text'
     | 'joint.coupon_recorded'
@@ -449,6 +456,7 @@ export interface FactNames {
     | 'joint.machine_force_factor'
     | 'joint.set_force_factor'
     | 'joint.filler_metal'
+    | 'joint.insert_asked'
     | 'joint.insert_length'
     | 'joint.insert_lesser'
     | 'joint.insert_cited'
@@ -459,11 +467,14 @@ export interface FactNames {
     | 'joint.fastener_kind'
     | 'joint.fastener_head'
     | 'joint.fastener_edge_factor'
+    | 'joint.fastener_far_edge_factor'
     | 'joint.fastener_pitch_factor'
     | 'joint.stack_outside_grip'
     | 'joint.rivet_bearing'
     | 'joint.gas'
     | 'joint.gas_kind'
+    | 'joint.gas_shares_off'
+    | 'joint.carbon_dioxide_percent'
     | 'joint.melt_width'
     | 'joint.cure_temperature'
     | 'joint.fastener_sheet_factor'
@@ -473,6 +484,8 @@ export interface FactNames {
     | 'joint.old_holes'
     | 'joint.edges_sealed'
     | 'joint.own_tools'
+    | 'joint.preparation_fault'
+    | 'joint.steel_tools_named'
     | 'joint.has_adhesive'
     | 'joint.on_structure'
     | 'joint.arc_beside_fresh_bond'
@@ -489,10 +502,14 @@ export interface FactNames {
     | 'joint.cure_text'
     | 'joint.flange_coat'
     | 'joint.flange_coat_cited'
+    | 'joint.record_shared'
+    | 'joint.made_row_beyond'
     | 'joint.record_kept';
   readonly 'measurement':
     | 'measurement.zero_points'
     | 'measurement.zero_point_in_damage'
+    | 'measurement.zero_point_in_words'
+    | 'measurement.wrong_side'
     | 'measurement.zero_point_span'
     | 'measurement.zero_point_width'
     | 'measurement.data_sheet_covers'
@@ -625,6 +642,13 @@ export interface FactNames {
     | 'step.widest_angle_of'
     | 'step.widest_toe'
     | 'step.widest_toe_of'
+    | 'step.wheels_unlike'
+    | 'step.thrust_off_centre'
+    | 'step.toes_contradict'
+    | 'step.load_unclear'
+    | 'step.floor_checked_after'
+    | 'step.floor_checked_long_ago'
+    | 'step.report_shared'
     | 'step.disturbed_after_all'
     | 'step.denied_and_made'
     | 'step.values_from'
@@ -790,6 +814,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.sealed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed after the refinish was baked. False where the days or times do not tell.' },
   'plan.primed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed after the refinish was baked. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
+  'plan.zinc_on_aluminium': { kind: 'plan', type: 'text', description: 'Aluminium parts on whose bared metal a primer of zinc dust is to be laid.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
   'plan.restraint_wiring_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for the repair of restraint wiring.' },
@@ -889,6 +914,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.thickness_fits': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the stated thickness lies in the range for which the standard of the grade is written; yes where that range is not known.' },
   'part.thickness_range': { kind: 'part', type: 'text', description: 'Range of thickness for which the standard of the grade is written, in words.' },
   'part.twin_differs': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side, earlier in the plan, is stated with another material or thickness.' },
+  'part.twin_on_same_page': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the grade of the part and another grade of the same part of the other side are read at one place of one document.' },
   'part.twin_difference': { kind: 'part', type: 'text', description: 'What differs from the same part of the other side.' },
   'part.damage_not_looked_at': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether damage, or that there is none, is stated and said to be found by not looking.' },
   'part.damage_words': { kind: 'part', type: 'text', description: 'What the words for the extent of its damage say that is graver than the kinds stated: a kink, tear, crack or crease.' },
@@ -920,6 +946,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.foam_disturbed': { kind: 'part', type: 'yes-no', description: 'Whether it holds foam or a sound pad and is replaced, cut, welded or heated.' },
   'part.foam_renewed': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated that the foam or pad is renewed.' },
   'part.drains_open': { kind: 'part', type: 'yes-no', description: 'Whether the drain holes of its cavity are open.' },
+  'part.drains_told_shut': { kind: 'part', type: 'text', description: 'The words that say that the drain holes of its cavity are shut.' },
   'part.inside_before_bake': { kind: 'part', type: 'yes-no', description: 'Whether the inside was protected before the refinish was baked.' },
   'part.radar_behind': { kind: 'part', type: 'yes-no', description: 'Whether a radar looks through it.' },
   'part.repaired_before': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is named among the earlier repairs.' },
@@ -1053,6 +1080,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
   'joint.has_aluminium': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack is aluminium, by whatever its class rests on: a magnet tells.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the backing insert is stated with its grade.' },
+  'joint.missing_partner': { kind: 'joint', type: 'text', description: 'The part that the joint is made to and that its list of sheets leaves out.' },
+  'joint.insert_weaker': { kind: 'joint', type: 'text', description: 'By how much the insert is weaker than the strongest sheet.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
   'joint.coupon_late': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the test coupon was torn after the joint was made.' },
@@ -1124,6 +1153,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_sheets': { kind: 'joint', type: 'word', words: ['same', 'other', 'not stated'], alwaysKnown: true, description: 'Whether the coupon was made of sheets like those of the joint, in number, thickness and class.' },
   'joint.coupon_other_setup': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon is said to be made by another machine, arm, cap or program, or without the adhesive.' },
   'joint.coupon_flaw': { kind: 'joint', type: 'text', description: 'Why a coupon that passed tells nothing of the joint: torn after it, more than a day before it, or made of other sheets or with another setup.' },
+  'joint.coupon_of_elsewhere': { kind: 'joint', type: 'text', description: 'Why a coupon is not of this job: its record names another job or lot, or a bonded one was torn before the job was opened.' },
+  'joint.record_of_other_job': { kind: 'joint', type: 'text', description: 'The job that the record of the joint names, where it is another one.' },
   'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; not asked of others.' },
   'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
@@ -1139,6 +1170,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_force_factor': { kind: 'joint', type: 'number', description: 'The most force that the gun gives, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.set_force_factor': { kind: 'joint', type: 'number', description: 'The force that is set, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
+  'joint.insert_asked': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the insert on each side that a condition asks for which is said to be met.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
   'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
   'joint.insert_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the insert bears a citation of its own to a page of this vehicle.' },
@@ -1149,11 +1181,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.fastener_kind': { kind: 'joint', type: 'word', words: ['structural', 'ordinary'], description: 'Whether the fastener is made to carry load.' },
   'joint.fastener_head': { kind: 'joint', type: 'word', words: ['raised', 'countersunk'], description: 'Form of the head.' },
   'joint.fastener_edge_factor': { kind: 'joint', type: 'number', description: 'Distance to the edge by the shank diameter.' },
+  'joint.fastener_far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the rivet or screw to the other side of the overlap by the shank diameter: of a lap the edge of the other sheet.' },
   'joint.fastener_pitch_factor': { kind: 'joint', type: 'number', description: 'Distance between neighbours by the shank diameter.' },
   'joint.stack_outside_grip': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the stack lies outside the range that the fastener holds: zero inside.' },
   'joint.rivet_bearing': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'What the sheets bear at one rivet.' },
   'joint.gas': { kind: 'joint', type: 'text', description: 'Shielding gas, as written.' },
   'joint.gas_kind': { kind: 'joint', type: 'word', words: ['inert', 'active', 'unfit'], description: 'What the shielding gas does in the arc, by its name or its group of ISO 14175: inert; active (carbon dioxide or oxygen in it); unfit, such as air or nitrogen.' },
+  'joint.gas_shares_off': { kind: 'joint', type: 'text', description: 'In which the shares of the shielding gas lie outside the group of ISO 14175 that is named beside them.' },
+  'joint.carbon_dioxide_percent': { kind: 'joint', type: 'number', description: 'Carbon dioxide in the shielding gas, per cent by volume: as stated, else the least of its group of ISO 14175.' },
   'joint.melt_width': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Width of the strip that a seam of an arc would melt by its settings, in steel: line source in thin sheet, no loss to air. An order of magnitude.' },
   'joint.cure_temperature': { kind: 'joint', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the cure of the adhesive names.' },
   'joint.fastener_sheet_factor': { kind: 'joint', type: 'number', description: 'Shank diameter over the governing thickness of the stack.' },
@@ -1163,6 +1198,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.old_holes': { kind: 'joint', type: 'word', words: ['none', 'beside them', 'opened for a larger one', 'used again'], description: 'What becomes of the holes of the factory’s rivets or screws.' },
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
+  'joint.preparation_fault': { kind: 'joint', type: 'text', description: 'What the words on the preparation of the faces of a bond say that no adhesive holds on: thinner, an old coat, a night in between, nothing done.' },
+  'joint.steel_tools_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the words on the preparation name tools or discs that are used on steel.' },
   'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },
   'joint.on_structure': { kind: 'joint', type: 'yes-no', description: 'Whether a part of the stack is structural: the part itself, or one that the joint names. A skin bonded over structure is joined to it.' },
   'joint.arc_beside_fresh_bond': { kind: 'joint', type: 'text', description: 'The bond on the same part that was closed before this arc and had not cured yet, with both moments.' },
@@ -1179,9 +1216,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
   'joint.flange_coat_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what lies between the sheets bears a citation of its own to a page of this vehicle.' },
+  'joint.record_shared': { kind: 'joint', type: 'text', description: 'Parts with a joint that bears the same record number and is another joint.' },
+  'joint.made_row_beyond': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How much longer than the flange the row is that is recorded as made, beyond one pitch.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
+  'measurement.zero_point_in_words': { kind: 'measurement', type: 'text', description: 'Zero points on a part that the words of what was found away from the impact tell to be damaged, with those words.' },
+  'measurement.wrong_side': { kind: 'measurement', type: 'text', description: 'Points of parts that say on which side they are, which lie among those of the other side.' },
   'measurement.zero_point_span': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance between two zero points.' },
   'measurement.zero_point_width': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance of a zero point from the line through the two that lie farthest apart: near nothing when all lie on one line.' },
   'measurement.data_sheet_covers': { kind: 'measurement', type: 'yes-no', description: 'Whether the data sheet is for this maker, model, body and year.' },
@@ -1311,6 +1352,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.widest_angle_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
   'step.widest_toe': { kind: 'step', type: 'number', unit: '°', dimension: 'angle', description: 'Largest half of a range of toe or total toe that the plan gives in degrees.' },
   'step.widest_toe_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
+  'step.wheels_unlike': { kind: 'step', type: 'text', description: 'Camber or caster that is specified unlike for the two wheels of one axle: of other signs, or by more than half a degree, and not both rows cite a page of this vehicle for it.' },
+  'step.thrust_off_centre': { kind: 'step', type: 'text', description: 'What the thrust angle is specified as, where that is not about nothing.' },
+  'step.toes_contradict': { kind: 'step', type: 'text', description: 'Where total toe is not the sum of the two wheels, or the thrust angle not half their difference, in one unit and beyond 3′ or 0.5 mm and what rounding can do.' },
+  'step.load_unclear': { kind: 'step', type: 'text', description: 'Of a calibration that was passed and not driven: a load of which a part says neither that nothing is there nor what the maker’s page asks.' },
+  'step.floor_checked_after': { kind: 'step', type: 'text', description: 'Day on which the floor was levelled or checked, where that is after the calibration on it.' },
+  'step.floor_checked_long_ago': { kind: 'step', type: 'text', description: 'Day on which the floor was last levelled or checked, where that is more than a year before the calibration on it.' },
+  'step.report_shared': { kind: 'step', type: 'text', description: 'Other sensors whose calibration bears the same result document.' },
   'step.disturbed_after_all': { kind: 'step', type: 'text', description: 'Of a calibration that says the sensor was not disturbed: what befell the part that it sits on or looks through.' },
   'step.denied_and_made': { kind: 'step', type: 'text', description: 'Of an alignment or calibration that is said to be not required, or of a sensor that is said not to be fitted: what stands beside it and tells that it was made.' },
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },

@@ -587,6 +587,8 @@ export interface PlanVerifyAlignmentValuesItem {
   readonly before?: WheelSetting;
   /** As it goes. */
   readonly after?: WheelSetting;
+  /** The place that states this very value, where the two wheels of an axle are specified unlike one another; needed at both rows. */
+  readonly cite?: Cites;
 }
 
 /** Calibration of one sensor. */

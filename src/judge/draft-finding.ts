@@ -13,6 +13,7 @@ import type { Finding } from './finding.ts';
 import type { PlanOrder } from './plan-order.ts';
 import { showFacts } from './show-facts.ts';
 import type { Shown } from './show-facts.ts';
+import { truthOfAll } from './truth.ts';
 import { assumptionsOf, usedFacts } from './used-facts.ts';
 
 /** A finding before its place among those like it is known. */
@@ -43,7 +44,7 @@ export function draftFinding(
   dictionary: FactDictionary,
 ): DraftFinding {
   const message = segmentsOf(rule.message);
-  const instead = segmentsOf(insteadOf(rule));
+  const instead = segmentsOf(insteadOf(rule, factOf));
   const spoken = [...factsOf(message), ...factsOf(instead)];
   const texts = showFacts(shownFacts(spoken, rule, factOf, dictionary));
   const beside = (rule.shows ?? []).filter((name) => factOf(name).known);
@@ -83,12 +84,34 @@ function sentenceOf(
 }
 
 const provision = 'provision.to_type_in';
+const permits = 'provision.permits';
 
-/** What to do instead; where a statement of the maker would lift the finding, with that statement, ready to be filled in. */
-function insteadOf(rule: Rule): string {
-  const lifts = rule.unless.some((lines) => lines.some(({ fact }) => fact === 'provision.permits'));
-  if (!lifts || rule.instead.includes(provision)) return rule.instead;
+/**
+ * What to do instead; where a statement of the maker would lift the finding, with that statement, ready to be filled in. One that is in a
+ * pack already is not typed in again: what it still waits for is said.
+ */
+function insteadOf(rule: Rule, factOf: (name: string) => Fact): string {
+  const lifting = rule.unless.filter((lines) => lines.some(({ fact }) => fact === permits));
+  if (lifting.length === 0) return rule.instead;
+  // A permission to cut lifts nothing at a joint beside the cut.
+  const isAllElse = lifting.some(
+    (lines) =>
+      truthOfAll(
+        lines.filter(({ fact }) => fact !== permits),
+        factOf,
+      ) === 'true',
+  );
+  if (isAllElse && waits(factOf('provision.open'))) {
+    return 'The maker’s statement on this work is in a pack already and does not count yet: {provision.open_text}. Keep what it asks for; where that cannot be, leave this work and go by the joints of the factory.';
+  }
+  if (rule.instead.includes(provision)) return rule.instead;
   return `${rule.instead}[ If the maker’s procedure permits this very work, type its statement into a vehicle pack and cite it: {${provision}}]`;
+}
+
+/** A statement that lacks nothing but its conditions; a document that another took the place of, or that is not cited, is to be looked up. */
+function waits(open: Fact): boolean {
+  if (!open.known || !Array.isArray(open.value)) return false;
+  return open.value.length > 0 && open.value.every((point) => point === 'conditions' || point === 'not kept');
 }
 
 type Whereabouts = Pick<Finding, 'part' | 'partName' | 'operation' | 'operationAt'>;

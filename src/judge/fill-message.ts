@@ -2,8 +2,17 @@ import type { Segment } from '../packs/message-template.ts';
 
 /** A message with its facts put in. A fact without a text is `unknown`; in an optional stretch it drops the stretch. */
 export function fillMessage(segments: readonly Segment[], texts: ReadonlyMap<string, string>): string {
-  return segments.map((segment) => fill(segment, texts)).join('');
+  return segments
+    .map((segment, index) => {
+      const before = segments[index - 1];
+      const isOne = before?.kind === 'fact' && texts.get(before.name) === '1';
+      return isOne && segment.kind === 'text' ? segment.text.replace(counted, '$1') : fill(segment, texts);
+    })
+    .join('');
 }
+
+/** What messages count, behind its number: "for 1 day". Their verbs are of a kind that knows no number (can, must, would). */
+const counted = /^( (?:day|year|model year|joint|spot|plug weld|rivet|zero point))s\b/;
 
 function fill(segment: Segment, texts: ReadonlyMap<string, string>): string {
   switch (segment.kind) {

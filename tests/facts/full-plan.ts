@@ -127,7 +127,9 @@ finish:
   bake: { done: 2026-10-09, temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
 verify:
   alignment: { done: 2026-10-12, result: within range, cite: { reference: own, at: p. 7 }, values: [{ of: camber, at: front left, specified: 0°10', tolerance: 0°10', after: 1°00' }, { of: camber, at: front right }] }
-  calibrations: [{ sensor: front camera, kind: static, result: passed, done: 2026-10-12 }]
+  calibrations:
+    - { sensor: front camera, kind: static, result: passed, done: 2026-10-12, conditions: { floor: 'Bay, levelled 2025-01-10' }, report: R-1 }
+    - { sensor: front radar, kind: static, result: passed, done: 2026-10-12, report: R-1 }
   warning_lamps: { lit: [{ lamp: airbag }, { lamp: washer fluid }] }
   road_test: { done: 2026-10-11, result: passed }
   high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V, coolant: tight, state_of_charge: 40 % }
@@ -193,11 +195,14 @@ make_safe:
   fire: { watch: 10 min }
 parts:
   - { id: cover, name: Cover, kind: bumper cover, radar_behind: true, operations: [{ do: replace, fasteners: { cite: { reference: other } } }] }
+  - { id: rail, name: Rail, kind: front rail, structural: true, operations: [{ do: replace, by: { name: T. Holm }, done: 2026-10-08, joints: [{ method: arc seam }] }] }
 measurements: { before_welding: 2026-10-06 }
 verify:
   scan_before: { not_possible: no time }
   scan_after: { codes: [{ code: U1, system: driver assistance, state: active }, { code: B9, system: body }] }
+  structural_release: { done: 2026-10-09, by: { name: T. Holm } }
   calibrations: [{ sensor: front radar, kind: not fitted, cite: { reference: other } }]
+sign_off: { by: { name: T. Holm, qualification: high-voltage level 2 }, date: 2026-10-10 }
 `;
 
 /** Parts of the same pack: what is stated otherwise, and what the plan does not list. */

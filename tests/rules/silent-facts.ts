@@ -25,6 +25,10 @@ export const silentFacts: Readonly<Record<string, Standing>> = {
   'joint.count_done_factor': asked('joints-made-not-recorded'),
   'joint.cure_temperature': not('The cure itself is asked for (adhesive-not-named); one without a temperature is by its data sheet.'),
   'joint.fastener_sheet_factor': not(exotic),
+  'joint.carbon_dioxide_percent': asked('arc-settings-not-stated'),
+  'joint.fastener_far_edge_factor': not(
+    'The nearer edge and the diameter are asked for by rivet-edge-close.',
+  ),
   'joint.gas_kind': asked('arc-settings-not-stated'),
   'joint.melt_width': asked('arc-settings-not-stated'),
   'joint.edge': asked('spot-edge-close'),
@@ -74,6 +78,7 @@ export const silentFacts: Readonly<Record<string, Standing>> = {
   'joint.overlap_short': not('The edge is asked for by spot-edge-close, and with it the flange is measured.'),
   'joint.far_edge_factor': not('The nearer edge is asked for by spot-edge-close.'),
   'joint.edge_beyond_overlap': not('The edge itself is asked for by spot-edge-close.'),
+  'joint.made_row_beyond': asked('joints-made-not-recorded'),
   'joint.pitch_beyond_flange': not('The pitch itself is asked for by spot-pitch-close.'),
   'joint.coupon_failure': asked('coupon-not-passed'),
   'joint.coupon_factor': asked('coupon-not-passed'),

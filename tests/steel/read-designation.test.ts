@@ -311,6 +311,7 @@ function isName(text: string, readings: readonly Material[]): boolean {
     (one) =>
       one.standard === 'trade name' ||
       /^(?:EN 573|EN 1706|VDA 239-200|EN 10139)/.test(one.standard) ||
-      plain(text).includes(plain(one.designation.replace(/^EN AW-/, ''))),
+      // A stainless type is the same with and without its series before it.
+      plain(text).includes(plain(one.designation.replace(/^(?:EN AW-|Type |SUS)/, ''))),
   );
 }

@@ -1,4 +1,5 @@
 import { meltWidthMm } from '../../joint/melt-width.ts';
+import { leastCarbonDioxide, sharesOff } from '../../joint/gas-shares.ts';
 import { gasKind } from '../../joint/shielding-gas.ts';
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
@@ -7,7 +8,10 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import type { JointMatter } from './joint-matter.ts';
 import { isArc } from './joint-methods.ts';
 
-type ArcFact = Extract<FactNames['joint'], `joint.${'gas' | 'gas_kind' | 'melt_width'}`>;
+type ArcFact = Extract<
+  FactNames['joint'],
+  `joint.${'gas' | 'gas_kind' | 'gas_shares_off' | 'carbon_dioxide_percent' | 'melt_width'}`
+>;
 
 /** What the arc of a joint does by its settings: gas, and how wide a strip it would melt. */
 export function arcFacts(matter: JointMatter): Readonly<Record<ArcFact, Fact>> {
@@ -21,6 +25,16 @@ export function arcFacts(matter: JointMatter): Readonly<Record<ArcFact, Fact>> {
       gas === undefined
         ? 'No gas is stated.'
         : `What gas "${gas}" is, is not known; write its group of ISO 14175.`,
+    ),
+    'joint.gas_shares_off': computedOr(
+      gas === undefined ? undefined : sharesOff(gas),
+      `${at}/gas`,
+      'The shares of the gas fit its group of ISO 14175, or are not stated.',
+    ),
+    'joint.carbon_dioxide_percent': computedOr(
+      gas === undefined ? undefined : leastCarbonDioxide(gas),
+      `${at}/gas`,
+      'How much carbon dioxide the gas holds is not told.',
     ),
     'joint.melt_width': meltWidth(matter),
   };

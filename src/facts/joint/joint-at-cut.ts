@@ -35,7 +35,8 @@ export function isRestOfOnePiece(own: PartSurvey, sheet: PartSurvey | undefined)
   return isLikePiece(own, sheet) && (isOnePiece(own.part) || (sheet !== undefined && isOnePiece(sheet.part)));
 }
 
-function isLikePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
+/** Another part of the same kind and side, or another piece of the same ring. */
+export function isLikePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
   if (sheet === undefined || sheet.at === own.at) return false;
   const [one, other] = [own.part, sheet.part];
   const isLike = one.kind !== undefined && one.kind === other.kind && one.side === other.side;

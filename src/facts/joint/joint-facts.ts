@@ -12,15 +12,18 @@ import { fastenerFacts } from './joint-fastener.ts';
 import { freshBondFact } from './joint-fresh-bond.ts';
 import { classesOf, coldWorkedSheet, hasAluminium, unlikeMetals } from './joint-metals.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
+import { insertWeaker } from './insert-weaker.ts';
+import { otherJobFacts } from './joint-other-job.ts';
 import { ownCiteFacts } from './joint-own-cites.ts';
 import { patternFacts } from './joint-pattern.ts';
+import { preparationFacts } from './joint-preparation.ts';
 import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
 import { rowEvidence } from './row-evidence.ts';
 import { seamFacts } from './joint-seam.ts';
 import { settingsFacts } from './joint-settings.ts';
 import { sizeFacts } from './joint-size.ts';
-import { stackFacts } from './joint-stack.ts';
+import { missingPartner, stackFacts } from './joint-stack.ts';
 import { factGroups } from '../fact-groups.ts';
 import type { FactGroups } from '../fact-groups.ts';
 import type { JointMatter } from './joint-matter.ts';
@@ -53,8 +56,18 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
   cureFacts,
   bondCouponFacts,
   arcFacts,
-  ({ one }: JointMatter) => jointRecordFacts(one),
+  ({ survey, operation, one }: JointMatter) => jointRecordFacts(survey, operation, one),
   ({ one }: JointMatter) => rowEvidence(one),
+  ({ one }: JointMatter) => preparationFacts(one),
+  ({ survey, one }: JointMatter) => otherJobFacts(survey, one),
+  ({ survey, one, operation, stack }: JointMatter) => ({
+    'joint.missing_partner': computedOr(
+      missingPartner(survey, operation.part, one.joint),
+      `${one.at}/sheets`,
+      'The other part is among the sheets, or one of the two is not stated.',
+    ),
+    'joint.insert_weaker': insertWeaker(one, stack),
+  }),
   ({ one, operation, stack }: JointMatter) => atCutFacts(one, operation, stack),
   ({ survey, one, operation }: JointMatter) => ownCiteFacts(survey, one, operation.part),
   ({ survey, operation, one }: JointMatter) => ({

@@ -12,6 +12,7 @@ type FastenerFact =
   | 'joint.fastener_kind'
   | 'joint.fastener_head'
   | 'joint.fastener_edge_factor'
+  | 'joint.fastener_far_edge_factor'
   | 'joint.fastener_pitch_factor'
   | 'joint.fastener_sheet_factor'
   | 'joint.stack_outside_grip'
@@ -43,6 +44,8 @@ export function fastenerFacts(
       `The shank diameter, or the ${key === 'edge' ? 'distance to the edge' : 'distance between the joints'}, is not stated.`,
     );
   };
+  const [edge, overlap] = [quantityOf(joint.edge, 'length'), quantityOf(joint.overlap, 'length')];
+  const left = edge === undefined || overlap === undefined ? 0 : overlap - edge;
   return {
     'joint.fastener_named': computed(fastener?.product !== undefined, place),
     'joint.fastener_kind': statedOr(
@@ -52,6 +55,12 @@ export function fastenerFacts(
     ),
     'joint.fastener_head': statedOr(fastener?.head, place, 'The form of the head is not stated.'),
     'joint.fastener_edge_factor': byShank('edge'),
+    // A row outside of its own lap has a finding of its own.
+    'joint.fastener_far_edge_factor': computedOr(
+      left > 0 && shank !== undefined && shank > 0 ? left / shank : undefined,
+      `${at}/edge`,
+      'The shank diameter, the distance to the edge or the width of the overlap is not stated, or they contradict each other.',
+    ),
     'joint.fastener_pitch_factor': byShank('pitch'),
     'joint.fastener_sheet_factor': computedOr(
       shank === undefined || !stack.governing.ok ? undefined : shank / stack.governing.value,

@@ -84,7 +84,7 @@ function departuresFrom(joint: Joint, pattern: Pattern): readonly string[] {
   const [pitchMm, pagedMm] = [quantityOf(pitch, 'length'), quantityOf(pattern.pitch, 'length')];
   const said: string[] = [];
   if (count !== undefined && pattern.count !== undefined && count < pattern.count) {
-    said.push(`${count} joints, and the page states ${pattern.count}`);
+    said.push(`${count} ${count === 1 ? 'joint' : 'joints'}, and the page states ${pattern.count}`);
   }
   if (pitch !== undefined && pitchMm !== undefined && pagedMm !== undefined && margin(pitchMm, pagedMm) > 0) {
     said.push(`${pitch} apart, and the page states ${pattern.pitch ?? ''}`);

@@ -79,7 +79,7 @@ function ratioOf(one: JointSurvey, stack: JointStack): Fact {
     return before === method
       ? byNumber
       : unknown(
-          `${count} joints by ${method} cannot be set against ${factoryCount} by ${before ?? 'another'}: only the maker’s page tells.`,
+          `${count} ${count === 1 ? 'joint' : 'joints'} by ${method} cannot be set against ${factoryCount} by ${before ?? 'another'}: only the maker’s page tells.`,
           place,
         );
   }

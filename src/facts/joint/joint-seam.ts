@@ -5,6 +5,7 @@ import type { Fact } from '../fact.ts';
 import { ofSized } from './joint-stack.ts';
 import type { JointStack } from './joint-stack.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
+import { insertAskedMm } from '../part/condition-kept.ts';
 import { quantityOf } from '../quantity-of.ts';
 import type { JointSurvey, OperationSurvey } from '../survey.ts';
 
@@ -13,6 +14,7 @@ type SeamFact =
   | 'joint.hole_off'
   | 'joint.filler_metal'
   | 'joint.insert_length'
+  | 'joint.insert_asked'
   | 'joint.backed'
   | 'joint.gap_off';
 
@@ -38,6 +40,11 @@ export function seamFacts(
       quantityOf(joint.insert?.length_each_side, 'length'),
       `${at}/insert`,
       'How far the insert reaches into each side is not stated.',
+    ),
+    'joint.insert_asked': computedOr(
+      insertAskedMm(operation),
+      `${at}/insert`,
+      'No condition that is said to be met names the length of an insert.',
     ),
     'joint.backed': computed(joint.insert !== undefined || joint.backing !== undefined, `${at}/backing`),
     'joint.gap_off': gapFact({ joint, at }, operation),

@@ -48,7 +48,6 @@ export function sizeFacts(
   // However a row is spread over its flange, one of its gaps, the ends among them, is as wide as all of them alike would be.
   const spread = flange === undefined || count === undefined ? undefined : flange / (count + 1);
   const gap = widest(widest(pitch, length('widest_gap')), pitch === undefined ? undefined : spread);
-  const before = positive(pattern.pitchMm) ?? factoryPitchOf(joint);
   const least = spacingOf(stack, (governingMm) => leastPitch(governingMm, stack.sheets.length));
   const width = spacingOf(stack, leastOverlap);
   const isTooLong =
@@ -56,6 +55,15 @@ export function sizeFacts(
     pitch !== undefined &&
     flange !== undefined &&
     margin((count - 1) * pitch, flange) > 0;
+  // A row that goes beyond its flange by more than one of its gaps shows that the flange is misstated, and what is reckoned from it as well.
+  const isBeyond =
+    count !== undefined &&
+    pitch !== undefined &&
+    flange !== undefined &&
+    margin((count - 2) * pitch, flange) > 0;
+  const before =
+    positive(pattern.pitchMm) ??
+    (isBeyond && joint.factory_pitch === undefined ? undefined : factoryPitchOf(joint));
   // As wide as they can stand: the first and the last at the very ends of the flange.
   const crowded = isTooLong ? flange / (count - 1) : undefined;
   const rowFits = 'The row fits on its flange, or its number, pitch or length is not stated.';

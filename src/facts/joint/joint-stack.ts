@@ -3,6 +3,7 @@ import { governingThickness, thicknessRatio } from '../../joint/governing-thickn
 import type { Sized } from '../../joint/sized.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
+import { isLikePiece } from './joint-at-cut.ts';
 import { trustedClass } from '../papers/maker-evidence.ts';
 import { quantityOf } from '../quantity-of.ts';
 import type { JointSurvey, OperationSurvey, PartSurvey, Survey } from '../survey.ts';
@@ -34,9 +35,8 @@ export function jointStack(
   { joint, at }: JointSurvey,
 ): JointStack {
   const own = operation.part;
-  const sheets = listedIds(joint, own.part.id).map((id) =>
-    id === own.part.id ? own : survey.partById.get(id),
-  );
+  const partOf = (id: string): PartSurvey | undefined => (id === own.part.id ? own : survey.partById.get(id));
+  const sheets = listedIds(joint, own, partOf).map(partOf);
   const thicknesses = sheets.map((sheet) => sheetMm(sheet, operation));
   const tensiles = sheets.map((sheet) => tensileOf(survey, sheet, own));
   const thicknessesMm = sheets.length < 2 ? undefined : allOf(thicknesses);
@@ -54,13 +54,37 @@ export function jointStack(
 }
 
 /**
- * The sheets as the joint lists them. The part itself and the other side are in it, listed or not; without a list a third sheet
- * may hide.
+ * The sheets as the joint lists them. The part itself and the other side are in it, listed or not, but where a new piece of the part
+ * is listed in its stead: the foot of a ring, as supplied. Without a list a third sheet may hide.
  */
-function listedIds({ sheets, to }: Joint, own: string | undefined): readonly string[] {
+function listedIds(
+  { sheets, to }: Joint,
+  own: PartSurvey,
+  partOf: (id: string) => PartSurvey | undefined,
+): readonly string[] {
   if (sheets === undefined) return [];
-  const withOwn = own === undefined || sheets.includes(own) ? sheets : [own, ...sheets];
+  const { id } = own.part;
+  const isThere = id === undefined || sheets.includes(id) || hasPieceOf(own, sheets, to, partOf);
+  const withOwn = isThere ? sheets : [id, ...sheets];
   return to === undefined || (withOwn.length > 1 && withOwn.includes(to)) ? withOwn : [...withOwn, to];
+}
+
+/** Of two sheets, so that a third cannot be hidden by its kind. */
+function hasPieceOf(
+  own: PartSurvey,
+  sheets: readonly string[],
+  to: string | undefined,
+  partOf: (id: string) => PartSurvey | undefined,
+): boolean {
+  const [piece, ...more] = sheets.filter((id) => id !== to);
+  return sheets.length === 2 && piece !== undefined && more.length === 0 && isLikePiece(own, partOf(piece));
+}
+
+/** The parts that the joint itself says it joins and that its list of sheets leaves out, by name; undefined where it leaves out none. */
+export function missingPartner(survey: Survey, own: PartSurvey, { sheets, to }: Joint): string | undefined {
+  if (sheets === undefined || sheets.length < 2 || to === undefined || sheets.includes(to)) return undefined;
+  const partner = survey.partById.get(to);
+  return partner === undefined || partner === own ? undefined : partner.name;
 }
 
 /** Of a part of several thicknesses the zone that the operation names, else the thickest: it asks for the larger spot. */

@@ -1,17 +1,29 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import { margin } from '../../joint/margin.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
-import { listOf } from '../quantity-of.ts';
+import { listOf, quantityOf } from '../quantity-of.ts';
 import type { JointSurvey, OperationSurvey, Survey } from '../survey.ts';
 import { isPermanent } from './joint-methods.ts';
 
-type EvidenceFact = Extract<FactNames['joint'], `joint.${'pattern_factor' | 'count_done_factor'}`>;
+type EvidenceFact = Extract<
+  FactNames['joint'],
+  `joint.${'pattern_factor' | 'count_done_factor' | 'made_row_beyond'}`
+>;
 
 /** What stands behind the numbers of a row. */
 export function rowEvidence({ joint, at }: JointSurvey): Readonly<Record<EvidenceFact, Fact>> {
   const { count, count_done: done, factory_count: factory, pattern } = joint;
+  const [pitchMm, flangeMm] = [quantityOf(joint.pitch, 'length'), quantityOf(joint.length, 'length')];
   return {
+    'joint.made_row_beyond': computedOr(
+      done === undefined || pitchMm === undefined || flangeMm === undefined || flangeMm <= 0
+        ? undefined
+        : margin((done - 2) * pitchMm, flangeMm),
+      `${at}/count_done`,
+      'The number that was made, the pitch or the length of the flange is not stated.',
+    ),
     'joint.pattern_factor': computedOr(
       pattern?.count === undefined || factory === undefined || factory === 0
         ? undefined

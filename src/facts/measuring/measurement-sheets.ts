@@ -21,6 +21,7 @@ import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import type { Survey } from '../survey.ts';
 import { unreadAt } from '../unread.ts';
+import { wrongSideFact } from './wrong-side.ts';
 import { zeroPointFacts } from './zero-points.ts';
 
 const measurementFacts: FactGroups<[Survey, PlanMeasurements, MeasuredBody], FactNames['measurement']> =
@@ -34,13 +35,17 @@ const measurementFacts: FactGroups<[Survey, PlanMeasurements, MeasuredBody], Fac
     (survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) =>
       exchangedFacts(body, survey.context.stage === 'release'),
     measuredWorkFacts,
+    (survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) => ({
+      'measurement.wrong_side': wrongSideFact(survey, body),
+    }),
   );
 
 type OfOtherGroups =
   | keyof ReturnType<typeof zeroPointFacts>
   | keyof ReturnType<typeof datumFacts>
   | keyof ReturnType<typeof exchangedFacts>
-  | keyof ReturnType<typeof measuredWorkFacts>;
+  | keyof ReturnType<typeof measuredWorkFacts>
+  | 'measurement.wrong_side';
 
 /** The measuring as a whole, and each point and opening. None when the plan has no measurements. */
 export function measurementSheets(survey: Survey, vehicleSheet: FactSheet): MeasurementSheets {

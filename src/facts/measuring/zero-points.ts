@@ -1,6 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { PlanMeasurements } from '../../generated/plan-types.ts';
 import { pointBase } from '../../measure/point-base.ts';
+import { clauseOfDamage } from './found-in-words.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
 import type { MeasuredPoint } from './measured-points.ts';
@@ -30,9 +31,31 @@ export function zeroPointFacts(
         ? unknown('No zero points are named.', at)
         : computed(names.size, at),
     'measurement.zero_point_in_damage': inDamage(survey, points, at),
+    'measurement.zero_point_in_words': inWords(survey, points, at),
     'measurement.zero_point_span': computedOr(base?.spanMm, at, notTold),
     'measurement.zero_point_width': computedOr(base?.widthMm, at, notTold),
   };
+}
+
+/** The parts may be said to be sound; what was found away from the impact is held against that. */
+function inWords(survey: Survey, points: readonly (MeasuredPoint | undefined)[], at: string): Fact {
+  const found = survey.plan.damage?.indirect?.found;
+  const told =
+    found === undefined
+      ? []
+      : points.flatMap((point) => {
+          const part = survey.partById.get(point?.written.on ?? '');
+          const clause = part === undefined ? undefined : clauseOfDamage(found, part.part);
+          return point === undefined || part === undefined || clause === undefined
+            ? []
+            : [{ name: point.called, on: part.name, clause }];
+        });
+  const names = told.map(({ name }) => name).join(', ');
+  return computedOr(
+    told[0] === undefined ? undefined : `${names} on ${told[0].on} ("${told[0].clause}")`,
+    at,
+    'What was found away from the impact names no part on which a zero point lies.',
+  );
 }
 
 function inDamage(survey: Survey, points: readonly (MeasuredPoint | undefined)[], at: string): Fact {

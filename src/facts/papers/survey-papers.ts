@@ -118,6 +118,18 @@ function leaningsOfSteps({ plan }: Survey): readonly Leaning[] {
       what: 'the wheel alignment',
       done: verify?.alignment?.done,
     },
+    ...(verify?.alignment?.values ?? []).flatMap(({ cite }, index) =>
+      cite === undefined
+        ? []
+        : [
+            {
+              cites: cite,
+              at: `/verify/alignment/values/${String(index)}/cite`,
+              what: 'a value of the wheel alignment',
+              done: verify?.alignment?.done,
+            },
+          ],
+    ),
     ...(verify?.calibrations ?? []).map(({ cite, sensor, done }, index) => ({
       cites: cite,
       at: `/verify/calibrations/${String(index)}/cite`,

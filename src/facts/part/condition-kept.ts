@@ -55,6 +55,15 @@ function isLongEnough(words: string, { insert }: Joint): boolean {
   return own !== undefined && (ofEachSide === undefined ? 2 * own : own) >= asked;
 }
 
+/** How far into each side an insert must reach by the conditions that are said to be met, mm. */
+export function insertAskedMm({ operation }: OperationSurvey): number | undefined {
+  const lengths = (operation.conditions_met ?? []).flatMap((condition) => {
+    const words = condition.toLowerCase();
+    return isAsked(words, 'insert') ? (lengthIn(eachSide, words) ?? []) : [];
+  });
+  return lengths.length === 0 ? undefined : Math.max(...lengths);
+}
+
 function lengthIn(pattern: RegExp, words: string): number | undefined {
   const { number, unit } = pattern.exec(words)?.groups ?? {};
   return number === undefined || unit === undefined ? undefined : quantityOf(`${number} ${unit}`, 'length');

@@ -1,4 +1,5 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import { drainsToldShut } from './drains-told.ts';
 import { linkedParts } from './linked-parts.ts';
 import { cavitiesOf } from '../step/inside-protection.ts';
 import { isNotAfter } from '../step/day-order.ts';
@@ -12,7 +13,7 @@ import type { TriState } from '../tri-state.ts';
 type HistoryFact = Extract<
   FactNames['part'],
   | `part.${'short_radius' | 'line_left' | 'hit_directly' | 'donor_taken_off' | 'donor_flooded'}`
-  | `part.${'bolted_kind' | 'foam_disturbed' | 'foam_renewed' | 'drains_open'}`
+  | `part.${'bolted_kind' | 'foam_disturbed' | 'foam_renewed' | 'drains_open' | 'drains_told_shut'}`
   | `part.${'inside_before_bake' | 'radar_behind'}`
 >;
 
@@ -29,6 +30,7 @@ export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Reco
     return { answer: isAfter === undefined ? undefined : !isAfter, place };
   });
   const foamOut = takenOut(one);
+  const toldShut = drainsToldShut(survey, one);
   const damage = `${at}/damage`;
   const donor = `${at}/donor`;
   return {
@@ -72,6 +74,11 @@ export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Reco
       drains.length === 0 ? undefined : shut === undefined,
       shut === undefined ? (cavities[0]?.at ?? '/finish/cavities') : `${shut.at}/drains_open`,
       'Whether its drain holes are open is not stated (`drains_open`).',
+    ),
+    'part.drains_told_shut': computedOr(
+      toldShut?.words,
+      toldShut?.at ?? '/finish/cavities',
+      'No words say that its drain holes are shut.',
     ),
     'part.inside_before_bake': computedOr(
       beforeBake.length === 0 ? undefined : anyYes(beforeBake.map(({ answer }): TriState => answer)),

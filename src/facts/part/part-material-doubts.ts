@@ -5,7 +5,7 @@ import type { Fact } from '../fact.ts';
 import { computed, computedOr, known, tabled, unknown } from '../make-fact.ts';
 import { quantityOf } from '../quantity-of.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
-import { twinDifference } from './twin-difference.ts';
+import { isTwinOnSamePage, twinDifference } from './twin-difference.ts';
 
 type DoubtFact =
   | 'part.material_ambiguous'
@@ -16,6 +16,7 @@ type DoubtFact =
   | 'part.thickness_fits'
   | 'part.thickness_range'
   | 'part.twin_differs'
+  | 'part.twin_on_same_page'
   | 'part.twin_difference';
 
 /** What of the stated material is open, unlikely, or worth knowing at the welding bench. */
@@ -49,6 +50,7 @@ export function partMaterialDoubts(
             grade,
           ),
     'part.twin_differs': computed(twin !== undefined, at),
+    'part.twin_on_same_page': computed(twin !== undefined && isTwinOnSamePage(survey, one), grade),
     'part.twin_difference': computedOr(twin, at, 'Nothing differs from the same part of the other side.'),
   };
 }

@@ -1,6 +1,6 @@
 import type { Part } from '../../generated/plan-types.ts';
 import { designationKey } from '../../steel/designation-key.ts';
-import { quantityOf } from '../quantity-of.ts';
+import { listOf, quantityOf } from '../quantity-of.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
 /** Thickness of one sheet as two people read it off, in mm. */
@@ -15,6 +15,18 @@ export function twinDifference(survey: Survey, one: PartSurvey): string | undefi
   if (twin === undefined) return undefined;
   const differing = [...differences(one.part, twin.part), ...classes(one, twin)];
   return differing.length === 0 ? undefined : `${differing.join('; ')} (${one.name} against ${twin.name})`;
+}
+
+/** Whether the grade of a part and that of its twin are read at the same place of one document: it says only one of two unlike things. */
+export function isTwinOnSamePage(survey: Survey, one: PartSurvey): boolean {
+  const twin = survey.twins.get(one);
+  if (twin === undefined || key(one.part.grade) === key(twin.part.grade)) return false;
+  if (one.part.grade === undefined || twin.part.grade === undefined) return false;
+  const theirs = listOf(twin.part.grade_from);
+  return listOf(one.part.grade_from).some(
+    ({ reference, at }) =>
+      at !== undefined && theirs.some((other) => other.reference === reference && other.at === at),
+  );
 }
 
 function differences(one: Part, other: Part): readonly string[] {

@@ -1,5 +1,6 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { PartKind } from '../../generated/plan-types.ts';
+import { contradictionFacts } from './alignment-contradictions.ts';
 import { isCopied, judgeRow, widestRange } from './alignment-row.ts';
 import type { AlignmentValue } from './alignment-row.ts';
 import type { Fact } from '../fact.ts';
@@ -13,7 +14,7 @@ import type { VehicleEnd } from './vehicle-end.ts';
 
 type AlignmentFact = Extract<
   FactNames['step'],
-  `step.${'values' | 'values_out' | 'values_open' | 'values_short' | 'values_lacking' | 'values_from' | 'values_copied' | `widest_${'angle' | 'toe'}${'' | '_of'}`}`
+  `step.${'values' | 'values_out' | 'values_open' | 'values_short' | 'values_lacking' | 'values_from' | 'values_copied' | 'wheels_unlike' | 'thrust_off_centre' | 'toes_contradict' | `widest_${'angle' | 'toe'}${'' | '_of'}`}`
 >;
 type AlignmentFacts = Readonly<Record<AlignmentFact, Fact>>;
 
@@ -26,6 +27,9 @@ const ofAnotherStep: AlignmentFacts = {
   'step.values_lacking': other,
   'step.values_from': other,
   'step.values_copied': other,
+  'step.wheels_unlike': other,
+  'step.thrust_off_centre': other,
+  'step.toes_contradict': other,
   'step.widest_angle': other,
   'step.widest_angle_of': other,
   'step.widest_toe': other,
@@ -70,6 +74,7 @@ export function alignmentFacts(survey: Survey, { what, at }: StepDraft): Alignme
     'step.widest_toe': computedOr(toe?.degrees, place, noRange),
     'step.widest_toe_of': computedOr(toe?.name, place, noRange),
     'step.values_from': valuesFrom(survey, `${at}/cite`),
+    ...contradictionFacts(survey, rows, place),
   };
 }
 

@@ -67,14 +67,15 @@ export function widestRange(
   return ranges.toSorted((one, other) => other.degrees - one.degrees)[0];
 }
 
-interface Range {
+/** Where a value may lie, in the unit of its row. */
+export interface Range {
   readonly from: number;
   readonly to: number;
   readonly text: string;
 }
 
 /** The range, or why there is none. */
-function rangeOf({ specified, tolerance, from, to }: AlignmentValue): Range | string {
+export function rangeOf({ specified, tolerance, from, to }: AlignmentValue): Range | string {
   const [middle, width, low, high] = [specified, tolerance, from, to].map(valueOf);
   if (low !== undefined && high !== undefined) {
     if (width !== undefined) return 'a tolerance and a range: which of the two?';

@@ -17,12 +17,13 @@ import { saysRefused } from '../../plan/names-nothing.ts';
 import { saysNone } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 import { anyYes } from '../tri-state.ts';
+import { zincOnAluminium } from './zinc-on-aluminium.ts';
 
 type AroundFact = Extract<
   FactNames['plan'],
   | `plan.${'impact_stated' | 'direct_listed' | 'extinguisher_stated' | 'extinguisher_amiss' | 'extinguisher_distance' | 'heavy_part_off' | 'lifting_cited'}`
   | `plan.${'earlier_repairs_stated' | 'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
-  | `plan.${'sealer' | 'bared_primer' | 'dated_before_job' | 'record' | 'record_missing' | 'record_years'}`
+  | `plan.${'sealer' | 'bared_primer' | 'zinc_on_aluminium' | 'dated_before_job' | 'record' | 'record_missing' | 'record_years'}`
   | `plan.${'sealed_before_primer' | 'sealed_after_bake' | 'primed_after_bake'}`
   | `plan.${'fit_checked_early' | 'sealed_before_joints' | 'primed_before_joints'}`
   | `plan.restraint_${'wiring' | 'wiring_cited' | 'control_unit'}`
@@ -64,6 +65,11 @@ export function aroundFacts(survey: Survey): Readonly<Record<AroundFact, Fact>> 
     'plan.bared_primer': computed(
       howFar(plan.finish?.primer, plan.finish?.primer?.product),
       '/finish/primer',
+    ),
+    'plan.zinc_on_aluminium': computedOr(
+      zincOnAluminium(survey),
+      '/finish/primer/product',
+      'The primer is none of zinc dust, or no aluminium is joined.',
     ),
     'plan.dated_before_job': computedOr(
       early?.written,

@@ -5,11 +5,13 @@ import { saysRefused } from '../../plan/names-nothing.ts';
 import { saysNone, saysNotDone } from './step-draft.ts';
 import type { Calibration, StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
+import { floorChecked } from './floor-checked.ts';
+import { unclearLoad } from './unclear-load.ts';
 import { unfitConditions } from './unfit-conditions.ts';
 
 type CalibrationFact = Extract<
   FactNames['step'],
-  `step.${'calibration_short' | 'unfit_condition' | 'disturbed_after_all' | 'denied_and_made'}`
+  `step.${'calibration_short' | 'unfit_condition' | 'disturbed_after_all' | 'denied_and_made' | 'load_unclear' | 'floor_checked_after' | 'floor_checked_long_ago' | 'report_shared'}`
 >;
 
 /**
@@ -20,9 +22,14 @@ const looksInside =
   /\b(?:steering|seat|occupant|belt|yaw|acceleration|rain|light sensor|parking|ultrasonic|tyre|height|level)\b/i;
 const looksOutside = /camera|radar|lidar|lamp|headl|night|vision|laser/i;
 
+const dayInYear = 366;
+const noFloorDay =
+  'The step is no calibration that was passed, or the day of the floor’s last check stands to it as it should or is not written.';
+
 export function calibrationFacts(survey: Survey, draft: StepDraft): Readonly<Record<CalibrationFact, Fact>> {
   const { what, at, result, calibration: one, disturbedBecause } = draft;
   const isMade = what === 'sensor calibration' && result === 'passed' && one !== undefined;
+  const floor = isMade ? floorChecked(one) : undefined;
   return {
     'step.calibration_short': computedOr(
       isMade ? shortOf(one).join(', ') || undefined : undefined,
@@ -33,6 +40,26 @@ export function calibrationFacts(survey: Survey, draft: StepDraft): Readonly<Rec
       isMade ? unfitConditions(one).join('; ') || undefined : undefined,
       `${at}/conditions`,
       'The step is no calibration that was passed, or no condition tells against it.',
+    ),
+    'step.load_unclear': computedOr(
+      isMade ? unclearLoad(one) : undefined,
+      `${at}/conditions/load`,
+      'The step is no calibration that was passed, or its load says that nothing is there or what the page asks.',
+    ),
+    'step.floor_checked_after': computedOr(
+      floor !== undefined && floor.daysBefore < 0 ? floor.day : undefined,
+      `${at}/conditions/floor`,
+      noFloorDay,
+    ),
+    'step.floor_checked_long_ago': computedOr(
+      floor !== undefined && floor.daysBefore > dayInYear ? floor.day : undefined,
+      `${at}/conditions/floor`,
+      noFloorDay,
+    ),
+    'step.report_shared': computedOr(
+      isMade ? sharingReport(survey, one).join(', ') || undefined : undefined,
+      `${at}/report`,
+      'No other calibration bears the same result document.',
     ),
     'step.disturbed_after_all': computedOr(
       one?.disturbed === 'not disturbed' ? disturbedBecause : undefined,
@@ -72,12 +99,27 @@ function shortOf(one: Calibration): readonly string[] {
   const { load, tyre_pressures: pressures, floor } = one.conditions ?? {};
   return [
     ...(isKindTold(one) ? [] : ['static or dynamic']),
-    ...(isTold(load) ? [] : ['tank and load']),
-    ...(isTold(pressures) ? [] : ['tyre pressures']),
+    ...lacking('tank and load', load),
+    ...lacking('tyre pressures', pressures),
     // Whoever drives it in needs a road and no floor.
-    ...(one.kind === 'dynamic' || isTold(floor) ? [] : ['the level floor']),
+    ...(one.kind === 'dynamic' ? [] : lacking('the level floor', floor)),
     ...(isTold(one.report) ? [] : ['the result document']),
   ];
+}
+
+/** A text that is there and tells nothing is told with it. */
+function lacking(what: string, text: string | undefined): readonly string[] {
+  if (isTold(text)) return [];
+  return [text === undefined ? what : `${what} ("${text}" does not say how)`];
+}
+
+/** Other sensors of the plan whose calibration bears the same result document. */
+function sharingReport({ plan }: Survey, one: Calibration): readonly string[] {
+  const { report } = one;
+  if (report === undefined) return [];
+  return (plan.verify?.calibrations ?? [])
+    .filter((other) => other !== one && other.report === report && other.sensor !== one.sensor)
+    .map(({ sensor }) => sensor ?? 'another sensor');
 }
 
 /** A lamp is aimed at a wall, whatever that is called. */

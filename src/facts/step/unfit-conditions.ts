@@ -16,7 +16,7 @@ export function unfitConditions({ kind, conditions }: Calibration): readonly str
 }
 
 const loaded =
-  /\b(?:tool ?box(?:es)?|luggage|cargo|goods|(?:people|persons?|passengers?|driver|technician|somebody|someone|mechanic) (?:inside|aboard|on board|in (?:it|the (?:car|vehicle|seat))))\b/i;
+  /\b(?:tool ?box(?:es)?|luggage(?! (?:cover|net|blind))|cargo(?! (?:cover|net|blind))|goods|(?:people|persons?|passengers?|driver|technician|somebody|someone|mechanic) (?:inside|aboard|on board|in (?:it|the (?:car|vehicle|seat))))\b/i;
 /** What is not there, was taken out, or is there because the page asks for it. */
 const unloaded =
   /\b(?:no|none|nobody|nothing|without|empty|emptied|unloaded|removed|taken out|ballast|page|maker)\b/i;
@@ -29,8 +29,13 @@ const unset =
   /\b(?:low|flat|soft|as (?:it )?(?:came|received|found)|not (?:set|checked|measured|to the plate)|unset|unchecked|spare wheel (?:on|fitted))\b/i;
 
 function areUnset(text: string): boolean {
-  return unset.test(text) && (/\bnot set\b/i.test(text) || !/\bset\b/i.test(text));
+  return unset.test(text) && (notBrought.test(text) || !brought.test(text));
 }
+
+/** What was low when the vehicle came, and is no longer. */
+const brought = /\b(?:set|brought|raised|filled|pumped|inflated|corrected|adjusted|topped)\b/i;
+const notBrought =
+  /\b(?:not|never) (?:yet )?(?:set|brought|raised|filled|pumped|inflated|corrected|adjusted|topped)\b/i;
 
 const askew = /\b(?:slop\w*|uneven|tilt\w*|gravel|yard|street|kerb|cobbl\w*|outdoors|outside)\b/i;
 const level = /\b(?:level\w*|no slope|without|less than|within|below|under|at most)\b/i;
