@@ -17,6 +17,7 @@ import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfPeopleAndCodes } from './faults-of-people-and-codes.ts';
 import { faultsOfPreparing } from './faults-of-preparing.ts';
+import { faultsOfPlainWords } from './faults-of-plain-words.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -68,4 +69,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfPreparing,
   ...faultsOfReadiness,
   ...faultsOfContradictions,
+  ...faultsOfPlainWords,
 ];

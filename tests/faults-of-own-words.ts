@@ -184,7 +184,7 @@ export const faultsOfOwnWords: readonly Fault[] = [
         '    battery_condition: sound\n    cables_in_zone: two orange cables, left in place\n',
       ),
     ],
-    rule: 'cables-in-the-zone-unclear',
+    rule: 'cable-left-in-the-zone',
     on: 'cables_in_zone:',
   },
   {

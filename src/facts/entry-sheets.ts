@@ -27,7 +27,7 @@ export function entrySheets(
 }
 
 /** Where the entry stands, in the words of the plan: parts › ring-l › operations › 1 › do. */
-function pathText(plan: Plan, pointer: string): string {
+export function pathText(plan: Plan, pointer: string): string {
   let value: unknown = plan;
   return pointerSteps(pointer)
     .map((step) => {

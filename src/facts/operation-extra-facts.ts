@@ -6,7 +6,7 @@ import { isCutUnjoined } from './joint/joint-at-cut.ts';
 import { isWelded } from './joint/joint-methods.ts';
 import { computed, computedOr, statedOr } from './make-fact.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
-import { citedForOther, isBody } from './papers/matter-of.ts';
+import { citedForOther, isBody, isRunningGear, mattersOfBolting } from './papers/matter-of.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { wasRepaired } from './part/earlier-repairs.ts';
 import { isNotAfter } from './step/day-order.ts';
@@ -53,7 +53,7 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
       'What becomes of bolts that are used once only is not stated.',
     ),
     'operation.cited_for_other_matter': computedOr(
-      isBody(one.part) ? citedForOther(survey, operation.cite, ['body structure'], one.part) : undefined,
+      citedForOtherMatter(survey, one),
       `${at}/cite`,
       'A page of body work is cited, or none, or its matter is not told.',
     ),
@@ -69,6 +69,13 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
     'operation.tightened_before_fitted': computed(isTightenedBefore(one), `${at}/fasteners/tightened`),
     'operation.bolts_tightened': computed(bolts?.tightened !== undefined, `${at}/fasteners/tightened`),
   };
+}
+
+/** A part of the running gear comes off by a page of body work often enough; what is fitted new is fitted by its own. */
+function citedForOtherMatter(survey: Survey, { operation, part }: OperationSurvey): string | undefined {
+  if (isBody(part)) return citedForOther(survey, operation.cite, ['body structure'], part);
+  const wanted = operation.do === 'replace' && isRunningGear(part) ? mattersOfBolting(part) : undefined;
+  return wanted === undefined ? undefined : citedForOther(survey, operation.cite, wanted, part);
 }
 
 /** Only what days and times prove: on one day without times the order is the usual one. */

@@ -4,12 +4,13 @@ import { admitsNotLooked } from '../plan/not-looked.ts';
 import { asReceivedFacts } from './as-received.ts';
 import { aroundFacts } from './step/around-facts.ts';
 import { batteryOffByNobody } from './step/battery-claims.ts';
-import { cablesInZone } from './step/cables-in-zone.ts';
+import { cablesInZone, cablesLeft } from './step/cables-in-zone.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
 import { beltBoltFacts } from './step/belt-bolts.ts';
 import { beltDefect, saysBeltsChecked } from './step/belts-checked.ts';
+import { beltKept, beltsUnlooked } from './step/belts-kept.ts';
 import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
@@ -21,6 +22,8 @@ import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
+import { indirectDamageTold } from './part/indirect-damage.ts';
+import { noteFacts } from './notes/told-in-notes.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
@@ -52,6 +55,7 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   checksPlannedFacts,
   preparedFacts,
   toldOtherwiseFacts,
+  noteFacts,
 );
 
 type OfOtherGroups =
@@ -65,7 +69,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof silenceFacts>
   | keyof ReturnType<typeof checksPlannedFacts>
   | keyof ReturnType<typeof preparedFacts>
-  | keyof ReturnType<typeof toldOtherwiseFacts>;
+  | keyof ReturnType<typeof toldOtherwiseFacts>
+  | keyof ReturnType<typeof noteFacts>;
 
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;
@@ -134,13 +139,19 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
       'Whether a part that carries crash load is damaged cannot be told.',
     ),
     'plan.cables_in_zone': cablesInZone(survey),
+    'plan.cables_left': cablesLeft(survey),
     'plan.lifted_beside_work': computedOr(
       liftedBesideTheWork(survey).join(', ') || undefined,
       '/make_safe/lifting',
       'The vehicle does not stand on an edge that is cut apart and joined anew.',
     ),
     'plan.proposes_work': computed(operations.length > 0, '/parts'),
-    'plan.indirect_damage_open': computed(indirectDamageOpen(survey), '/damage/indirect/found'),
+    'plan.indirect_damage_open': computed(indirectDamageTold(survey) !== undefined, '/damage/indirect/found'),
+    'plan.indirect_damage_told': computedOr(
+      indirectDamageTold(survey),
+      '/damage/indirect/found',
+      'No damage is told of away from the blow, or a part away from it is listed with damage.',
+    ),
     'plan.indirect_damage_stated': computed(
       isLookedFor(plan.damage?.indirect?.looked_at) && plan.damage?.indirect?.found !== undefined,
       '/damage/indirect',
@@ -189,6 +200,16 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
       beltDefect(restraints?.belts_checked),
       '/make_safe/restraints/belts_checked',
       'The check tells of no belt that is bad and stays so, or is not stated.',
+    ),
+    'plan.belt_kept': computedOr(
+      beltKept(restraints),
+      '/make_safe/restraints/belts_checked',
+      'The check tells of no belt that was kept though its pretensioner fired or is renewed.',
+    ),
+    'plan.belts_unlooked': computedOr(
+      beltsUnlooked(restraints?.belts_checked),
+      '/make_safe/restraints/belts_checked',
+      'The check tells of no belt that was not looked at, or is not stated.',
     ),
   };
 }
@@ -254,15 +275,4 @@ function unseenOf({ plan }: Survey): string | undefined {
   if (found === undefined) return undefined;
   const isPutOff = admitsNotLooked(found) || /^no (?:access|need|reason|time|tool)\b/i.test(found.trim());
   return isPutOff ? found : undefined;
-}
-
-/** Damage was found away from the blow, and no part away from it is listed as damaged. What was found is told in free words. */
-function indirectDamageOpen({ plan, parts }: Survey): boolean {
-  const found = plan.damage?.indirect?.found;
-  if (found === undefined || /^(?:none|nothing|no)\b/i.test(found.trim())) return false;
-  const direct = new Set(plan.damage?.direct);
-  return !parts.some(({ part }) => {
-    const isAway = part.id === undefined || !direct.has(part.id);
-    return isAway && damageKinds(part).some((kind) => kind !== 'none');
-  });
 }

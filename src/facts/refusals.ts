@@ -11,10 +11,25 @@ export function saysNothingLeft(text: string): boolean {
   return /^(?:none|nil|none left)[.!]?$/i.test(text.trim());
 }
 
-/** Whether the signature says that no hold is open. What stands behind "none, …" is what matters. */
+const noHold =
+  /^(?:none|nil|no|0|[-–—]|n\/a|none (?:is |are )?(?:left|open)(?: any ?more| now)?|no (?:open )?holds?(?: (?:is |are )?(?:left|open))?|nothing (?:is )?(?:left|open)|all (?:(?:holds )?(?:are |were )?)?(?:answered|closed))$/iu;
+/** Holds that were open once and were answered; "except" and "but" keep one. */
+const answered =
+  /^(?:(?:all|both|each|every|the|those|two|three|four|\d+)\b[^,;.]*?\b(?:was|were|is|are|has been|have been) (?:all )?(?:answered|closed|settled)|all (?:answered|closed))(?: (?:on|in|by|before|with) [^,;]*)?$/iu;
+
+/** Whether the signature says that no hold is open: each of its clauses must. What stands behind "none, …" is what matters. */
 export function saysNoHolds(text: string): boolean {
-  return /^(?:none|nil|no|0|[-–—]|n\/a|none (?:left|open)|no (?:open )?holds(?: open)?|(?:none[,;.] )?all (?:answered|closed))[.!]?$/iu.test(
-    text.trim(),
+  const clauses = text
+    .split(/[,;]|[.!](?=\s|$)/u)
+    .map((clause) => clause.trim())
+    .filter((clause) => clause !== '');
+  return (
+    clauses.some((clause) => noHold.test(clause)) &&
+    clauses.every(
+      (clause) =>
+        noHold.test(clause) ||
+        (answered.test(clause) && !/\b(?:but|except|not|save|without|yet)\b/i.test(clause)),
+    )
   );
 }
 

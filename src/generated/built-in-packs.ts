@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:cb1e418ba810cf743dc9acdb4302e936b63a77c332efef42ac8ae871ec1edba7":{"pack":"general","version":"1.0.0"},"sha256:9d14d8685974dd8852b7b56087a414942b5f5d47858256304e5bf76919b8c3c9":{"pack":"general","version":"1.1.0"},"sha256:8807acb00f6bc8f35a39741ded2738dbd577a96cd3eba5ef6f08a74da5c4bac4":{"pack":"general","version":"2.0.0"},"sha256:31f38020ae3b7b04306538524aacc438f27b630f5a669d71e35a4c6ceaff1749":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:0cc5aeb432c6fcd5dcb6f82f0d317dbd4b76f9879c545bfb37f5a44d800fc5ad":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'cc7d68305f7572442c0ecba2917a8722ebf872df03259bad13c9a8a9cd79e3d8');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '66a7f28831975f8e485fcb9b63913b933e38a38381feed20ba1a1279d4ac029e');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '95e35f1980d10bfece63913911a198805e7c8244708aa717b73f1952eb19a945');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '54c48ceb6ca27e931c63df5b8c7626713f4a7611337308c9b5f82736e87e396e');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -38,6 +38,7 @@ export interface FactNames {
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
+    | 'plan.fluid_close'
     | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
     | 'plan.fluids_against_parts'
@@ -51,6 +52,7 @@ export interface FactNames {
     | 'plan.lifted_beside_work'
     | 'plan.proposes_work'
     | 'plan.indirect_damage_open'
+    | 'plan.indirect_damage_told'
     | 'plan.indirect_damage_stated'
     | 'plan.measured_before'
     | 'plan.restraint_deployed'
@@ -68,6 +70,9 @@ export interface FactNames {
     | 'plan.belt_bolts_open'
     | 'plan.belt_bolts_used_again'
     | 'plan.belt_defect'
+    | 'plan.belt_kept'
+    | 'plan.belts_unlooked'
+    | 'plan.trouble_in_notes'
     | 'plan.impact_stated'
     | 'plan.direct_listed'
     | 'plan.extinguisher_stated'
@@ -80,6 +85,7 @@ export interface FactNames {
     | 'plan.lifting_stated'
     | 'plan.held_for_structure'
     | 'plan.cables_in_zone'
+    | 'plan.cables_left'
     | 'plan.earlier_repairs_stated'
     | 'plan.structure_joined'
     | 'plan.welded_in'
@@ -139,6 +145,8 @@ export interface FactNames {
     | 'reference.kind'
     | 'reference.rested_on'
     | 'reference.unplaced'
+    | 'reference.other_matter'
+    | 'reference.newer_listed'
     | 'reference.document_stated'
     | 'reference.revision_stated'
     | 'reference.published_stated'
@@ -655,6 +663,7 @@ export interface FactNames {
     | 'step.calibration_short'
     | 'step.too_late_for'
     | 'step.by_who_did_it'
+    | 'step.tool_narrow'
     | 'step.tool_stated'
     | 'step.waived_after'
     | 'step.by_author'
@@ -759,6 +768,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel, gas and brake fluid that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.fluid_close': { kind: 'plan', type: 'text', description: 'Fuel and gas that stay, and that the words of the fire list put less than 300 mm from the work; with the operation that says otherwise.' },
   'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel, gas or brake fluid that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
@@ -772,6 +782,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
   'plan.proposes_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan proposes any operation at all.' },
   'plan.indirect_damage_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether damage was found away from the blow and no part away from it is listed with damage.' },
+  'plan.indirect_damage_told': { kind: 'plan', type: 'text', description: 'Damage found away from the blow, in the words of the plan, where no part away from it is listed with damage.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
   'plan.measured_before': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a three-dimensional measurement before the repair is stated or planned.' },
   'plan.restraint_deployed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an airbag, pretensioner or other unit deployed.' },
@@ -789,6 +800,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.belt_bolts_open': { kind: 'plan', type: 'text', description: 'What is not said of the bolts of belts that come off as restraint units: the page for their torque, one-time bolts, at release the day of tightening. Belts listed as parts are asked at their operation.' },
   'plan.belt_bolts_used_again': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bolts of belts that may be used once only are said to be used again.' },
   'plan.belt_defect': { kind: 'plan', type: 'text', description: 'What the check of belts, buckles and seats tells of one that is bad and was not renewed.' },
+  'plan.belt_kept': { kind: 'plan', type: 'text', description: 'What the check of the belts says of a belt that was kept though its pretensioner fired or is renewed.' },
+  'plan.belts_unlooked': { kind: 'plan', type: 'text', description: 'What the check of the belts says of belts that nobody looked at, where it is a check of others.' },
+  'plan.trouble_in_notes': { kind: 'plan', type: 'text', description: 'Free notes that tell of trouble in plain words, each with its place: a crack, a torch where no heat is planned, a newer revision, a vehicle that pulls, a lamp that comes on, bolts in place of rivets.' },
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
@@ -800,7 +814,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
   'plan.held_for_structure': { kind: 'plan', type: 'yes-no', description: 'Whether structure is joined in, cut or pulled, so that the body is held or anchored meanwhile.' },
-  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, or words that are none of these, or that say none while an operation lists one within 300 mm.' },
+  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'left in place', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, left in place, or words that are none of these, or that say none while an operation lists one within 300 mm.' },
+  'plan.cables_left': { kind: 'plan', type: 'text', description: 'The words that leave an orange cable in the zone of the work, and what the operations say of it.' },
   'plan.earlier_repairs_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether known earlier repairs are stated, or that none are known.' },
   'plan.structure_joined': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation welds, bonds or rivets a structural part into the body.' },
   'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
@@ -858,6 +873,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.kind': { kind: 'reference', type: 'word', words: ['maker procedure', 'maker bulletin', 'maker manual', 'marking on part', 'maker position statement', 'public standard', 'general guidance', 'training', 'memory', 'last job'], synonyms: { 'oem procedure': 'maker procedure', 'procedure': 'maker procedure', 'bulletin': 'maker bulletin', 'tsb': 'maker bulletin', 'manual': 'maker manual', 'position statement': 'maker position statement', 'standard': 'public standard', 'experience': 'memory', 'colleague': 'memory', 'previous job': 'last job', 'guideline': 'general guidance', 'course': 'training' }, description: 'Kind of source.' },
   'reference.rested_on': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether structural work rests on it, or something else that counts: an isolation, a wait, a limit, what a structural part is made of.' },
   'reference.unplaced': { kind: 'reference', type: 'text', description: 'What rests on it beside operations without page, section or step.' },
+  'reference.other_matter': { kind: 'reference', type: 'text', description: 'What rests on the document beside operations although it is about something else, and what it is about.' },
+  'reference.newer_listed': { kind: 'reference', type: 'text', description: 'A later revision of the same document in the list that covers this vehicle as well.' },
   'reference.document_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a document number is stated.' },
   'reference.revision_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a revision is stated.' },
   'reference.published_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether the day of publication is stated.' },
@@ -1365,6 +1382,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
   'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
   'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: who releases it and did the work, with the parts where the step names none.' },
+  'step.tool_narrow': { kind: 'step', type: 'text', description: 'The words for a scan tool that say that it reads the engine alone, or is a simple reader of codes.' },
   'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
   'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },

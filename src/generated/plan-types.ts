@@ -776,7 +776,7 @@ export interface PlanRecord {
   readonly owner_gets?: readonly string[];
 }
 
-/** Free text, in the author’s words. Nothing is judged from it unless the key says so. */
+/** Free text, in the author’s words. Nothing is judged from it unless the key says so; at release plain words of trouble in a `note` are asked about. */
 export type Text = string;
 
 /** Short name used for pointing at this entry from elsewhere in the plan. */

@@ -47,11 +47,15 @@ export function gasShares(text: string): GasShares {
   const words = text.toLowerCase();
   const inRatio = ofRatio(words);
   if (inRatio !== undefined) return inRatio;
-  const before = new RegExp(`${number} ?(?:%|per ?cent) ?(?:of )?${anyName}`, 'g');
-  const told = [...words.matchAll(before)].map(([, share, name]) => ({ share, name }));
-  if (told.length > 0) return sharesOf(told);
-  const after = new RegExp(`(?<![a-z])${anyName}[ :=]*${number} ?(?:%|per ?cent)`, 'g');
-  return sharesOf([...words.matchAll(after)].map(([, name, share]) => ({ share, name })));
+  const before = [...words.matchAll(new RegExp(`${number} ?(?:%|per ?cent) ?(?:of )?${anyName}`, 'g'))];
+  const after = [...words.matchAll(new RegExp(`(?<![a-z])${anyName}[ :=]*${number} ?(?:%|per ?cent)`, 'g'))];
+  // "argon 82 % CO2 18 %" fits both ways once; the way that fits more, or that begins the text, is meant.
+  const isAfter =
+    after.length > before.length ||
+    (after.length === before.length && (after[0]?.index ?? 0) < (before[0]?.index ?? 0));
+  return isAfter
+    ? sharesOf(after.map(([, name, share]) => ({ share, name })))
+    : sharesOf(before.map(([, share, name]) => ({ share, name })));
 }
 
 /** The group of ISO 14175 that a text names. */

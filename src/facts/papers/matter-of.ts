@@ -8,7 +8,7 @@ const words: Readonly<Record<Matter, RegExp>> = {
     /\bbod(?:y|ies)\b|structur|\brails?\b|sill|rocker|pillar|panel|roof|floor|\bring\b|weld|bond|join|section|frame|collision|tower|apron|wheel ?house|cross ?member|bulkhead|tunnel|reinforce|\bskin|\bbeam|sheet metal|straighten|repair manual/i,
   restraints: /restraint|air ?bag|pretension|seat ?belt|\bsrs\b/i,
   'high voltage': /high[- ]voltage|traction (?:battery|voltage|system)|electric drive/i,
-  'running gear': /suspension|steering|alignment|\baxle|\bbrake/i,
+  'running gear': /suspension|steering(?! angle)|alignment|\baxle|\bbrake/i,
   'driver assistance': /driver assist|\bradar|\bcamera|\bcalibrat|sensor/i,
   paint: /\bpaint|refinish|lacquer/i,
 };
@@ -47,12 +47,19 @@ export function citedForOther(
     const found = id === undefined ? undefined : referenceById.get(id);
     return found === undefined ? [] : [found];
   });
-  const isOther = (one: ReferenceSurvey): boolean => {
-    const own = mattersOf(one);
-    return own.length > 0 && !own.some((matter) => wanted.includes(matter)) && !namesPart(one, part);
-  };
-  if (all.length === 0 || !all.every(isOther)) return undefined;
+  if (all.length === 0 || !all.every((one) => isOfOther(one, wanted, part))) return undefined;
   return all.map(inWords).join(', ');
+}
+
+/** Whether a document is of other matters than these, by what is stated or by its title; not where its title names the part. */
+export function isOfOther(one: ReferenceSurvey, wanted: readonly Matter[], part?: PartSurvey): boolean {
+  const own = mattersOf(one);
+  return own.length > 0 && !own.some((matter) => wanted.includes(matter)) && !namesPart(one, part);
+}
+
+/** What a document is about, for a sentence: `running gear and driver assistance`. */
+export function aboutOf(one: ReferenceSurvey): string {
+  return mattersOf(one).join(' and ');
 }
 
 function namesPart(
@@ -66,7 +73,7 @@ function namesPart(
 function inWords(one: ReferenceSurvey): string {
   const { title } = one.reference;
   const isTitled = title !== undefined && title !== one.name;
-  return `${one.name}${isTitled ? ` “${title}”` : ''}, which is about ${mattersOf(one).join(' and ')}`;
+  return `${one.name}${isTitled ? ` “${title}”` : ''}, which is about ${aboutOf(one)}`;
 }
 
 /** Kinds that carry crash load and are no body structure: pages of another kind speak of them. */
@@ -87,4 +94,28 @@ const notBody: ReadonlySet<string> = new Set([
 
 export function isBody({ part: { kind } }: PartSurvey): boolean {
   return kind !== undefined && !notBody.has(kind);
+}
+
+/**
+ * Pages that tell how a part is taken off, fitted and tightened; undefined where any page may. A wheel comes off in every chapter, a
+ * steering wheel is in the chapter of the airbag, a drive unit on the subframe.
+ */
+export function mattersOfBolting({ part: { kind } }: PartSurvey): readonly Matter[] | undefined {
+  switch (kind) {
+    case 'suspension part':
+      return ['running gear'];
+    case 'steering part':
+      return ['running gear', 'restraints'];
+    case 'subframe':
+      return ['running gear', 'high voltage'];
+    case 'traction battery':
+    case 'battery tray':
+      return ['high voltage', 'body structure', 'running gear'];
+    default:
+      return undefined;
+  }
+}
+
+export function isRunningGear({ part: { kind } }: PartSurvey): boolean {
+  return kind === 'suspension part' || kind === 'steering part' || kind === 'subframe';
 }

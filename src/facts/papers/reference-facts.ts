@@ -7,6 +7,7 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { dayOf, listOf, whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, ReferenceSurvey, Survey } from '../survey.ts';
 import { nameDocument, successorOf } from './superseded.ts';
+import { aboutOf } from './matter-of.ts';
 import { laterPage } from './later-page.ts';
 import type { Paper } from './survey-papers.ts';
 
@@ -32,6 +33,12 @@ export function referenceFacts(
       shortList(unplaced.map(({ what }) => what)),
       unplaced[0]?.at ?? at,
       'Wherever it is leant on beside operations, the place in it is stated.',
+    ),
+    'reference.other_matter': otherMatter(one, papers),
+    'reference.newer_listed': computedOr(
+      resting.length > 0 || papers.length > 0 ? newerListed(survey, one) : undefined,
+      `${at}/revision`,
+      'No newer revision of it stands in the list, or nothing rests on it.',
     ),
     'reference.document_stated': computed(reference.document !== undefined, `${at}/document`),
     'reference.revision_stated': computed(reference.revision !== undefined, `${at}/revision`),
@@ -68,6 +75,37 @@ export function referenceFacts(
     'reference.revision_in_pack': revisionInPack(survey, one),
     'reference.superseded_by': supersededBy(survey, one),
   };
+}
+
+/** What rests on it although it is about something else; and what it is about. */
+function otherMatter(one: ReferenceSurvey, papers: readonly Paper[]): Fact {
+  const borrowed = papers.filter(({ ofOtherMatter }) => ofOtherMatter === true);
+  const uses = shortList(borrowed.map(({ what }) => what));
+  return computedOr(
+    uses === undefined ? undefined : `${uses}; it is about ${aboutOf(one)}`,
+    borrowed[0]?.at ?? one.at,
+    'What rests on it is of its matter, or its matter is not told.',
+  );
+}
+
+/** Another entry of the same document that was published later and covers this vehicle as well. */
+function newerListed(survey: Survey, { reference }: ReferenceSurvey): string | undefined {
+  const { document, revision, published } = reference;
+  const day = dayOf(published);
+  if (document === undefined || day === undefined) return undefined;
+  const newer = survey.references.find(({ reference: other, coverage }) => {
+    const otherDay = dayOf(other.published);
+    return (
+      other !== reference &&
+      other.document !== undefined &&
+      sameName(other.document, document) &&
+      (other.revision ?? '') !== (revision ?? '') &&
+      otherDay !== undefined &&
+      otherDay > day &&
+      coverage.covers === 'yes'
+    );
+  });
+  return newer === undefined ? undefined : nameDocument({ ...newer.reference, document });
 }
 
 /** Operations on what may carry load that rest on the document. */

@@ -1,6 +1,7 @@
-import type { Cite, Cites } from '../../generated/plan-types.ts';
+import type { Cite, Cites, Matter } from '../../generated/plan-types.ts';
 import { coversVehicle, materialEvidence } from './maker-evidence.ts';
 import { listOf } from '../quantity-of.ts';
+import { isBody, isOfOther, mattersOfBolting } from './matter-of.ts';
 import type { PartSurvey, ReferenceSurvey, Survey } from '../survey.ts';
 import { bestCitation, surveyCitations } from './survey-references.ts';
 
@@ -14,6 +15,8 @@ export interface Paper {
   readonly placeStated: boolean;
   /** When that was done, as written. */
   readonly done?: string;
+  /** Whether the document is about something else, by what is stated of it or by its title. */
+  readonly ofOtherMatter?: true;
 }
 
 interface Leaning {
@@ -21,6 +24,9 @@ interface Leaning {
   readonly at: string;
   readonly what: string;
   readonly done?: string | undefined;
+  /** What such a page is about, and the part whose name in its title will do; absent where any page will. */
+  readonly matters?: readonly Matter[] | undefined;
+  readonly of?: PartSurvey;
 }
 
 /**
@@ -39,7 +45,7 @@ export function surveyPapers(survey: Survey): ReadonlyMap<ReferenceSurvey, reado
   return papers;
 }
 
-function paperOf(survey: Survey, { cites, at, what, done }: Leaning): Paper | undefined {
+function paperOf(survey: Survey, { cites, at, what, done, matters, of }: Leaning): Paper | undefined {
   if (cites === undefined) return undefined;
   const isList = Array.isArray(cites);
   const all = surveyCitations(
@@ -55,6 +61,7 @@ function paperOf(survey: Survey, { cites, at, what, done }: Leaning): Paper | un
     at: best.at,
     placeStated: best.place !== undefined || best.reference.reference.single_sheet === true,
     ...(done === undefined ? {} : { done }),
+    ...(matters !== undefined && isOfOther(best.reference, matters, of) ? { ofOtherMatter: true } : {}),
   };
 }
 
@@ -105,6 +112,7 @@ function leaningsOfSteps({ plan }: Survey): readonly Leaning[] {
       cites: finish?.bake?.battery_limit?.cite,
       at: '/finish/bake/battery_limit/cite',
       what: 'the battery’s limit in the bake',
+      matters: ['high voltage', 'paint', 'body structure'],
       done: finish?.bake?.done,
     },
     {
@@ -139,6 +147,8 @@ function leaningsOfSteps({ plan }: Survey): readonly Leaning[] {
   ];
 }
 
+const bodyWork: readonly Matter[] = ['body structure'];
+
 function ofPart(survey: Survey, one: PartSurvey): readonly Leaning[] {
   const { part, at, name, structural, operations } = one;
   const ofOperations = operations.flatMap(({ operation, at: place, joints }): readonly Leaning[] => [
@@ -146,6 +156,8 @@ function ofPart(survey: Survey, one: PartSurvey): readonly Leaning[] {
       cites: operation.fasteners?.cite,
       at: `${place}/fasteners/cite`,
       what: `the torque of the bolts of ${name}`,
+      matters: mattersOfBolting(one),
+      of: one,
       ...(operation.fasteners?.tightened === undefined ? {} : { done: operation.fasteners.tightened }),
     },
     {
@@ -153,7 +165,13 @@ function ofPart(survey: Survey, one: PartSurvey): readonly Leaning[] {
       at: `${place}/clear_cite`,
       what: `what lies around the work on ${name}`,
     },
-    { cites: operation.film_cite, at: `${place}/film_cite`, what: `the paint limit of ${name}` },
+    {
+      cites: operation.film_cite,
+      at: `${place}/film_cite`,
+      what: `the paint limit of ${name}`,
+      matters: ['driver assistance', 'paint', 'body structure'],
+      of: one,
+    },
     {
       cites: operation.added_metal_cite,
       at: `${place}/added_metal_cite`,
@@ -191,7 +209,13 @@ function ofPart(survey: Survey, one: PartSurvey): readonly Leaning[] {
       ? []
       : [
           { cites: part.donor?.cite, at: `${at}/donor/cite`, what: `that ${name} may be second-hand` },
-          { cites: gradeCite(survey, one), at: `${at}/grade_from`, what: `what ${name} is made of` },
+          {
+            cites: gradeCite(survey, one),
+            at: `${at}/grade_from`,
+            what: `what ${name} is made of`,
+            matters: isBody(one) ? bodyWork : undefined,
+            of: one,
+          },
         ]),
     ...ofOperations,
   ];

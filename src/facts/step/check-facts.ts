@@ -7,6 +7,7 @@ import { computed, computedOr, unknown } from '../make-fact.ts';
 import { citedElsewhere } from '../papers/cited-elsewhere.ts';
 import { citedForOther } from '../papers/matter-of.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
+import { narrowTool } from './narrow-tool.ts';
 import { radarThere } from './radar-there.ts';
 import { scanExcuse } from './scan-excuse.ts';
 import { saysNone } from './step-draft.ts';
@@ -18,7 +19,7 @@ type CheckFact = Extract<
   FactNames['step'],
   | `step.${'cited_elsewhere' | 'wait_cited_elsewhere' | 'proof_denied' | 'battery_kept'}`
   | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'cited_for_other_matter' | 'waived_after'}`
-  | 'step.tool_stated'
+  | `step.${'tool_stated' | 'tool_narrow'}`
 >;
 
 /** Wheel settings may be read from the data of the bench, where they are listed for this very vehicle. */
@@ -67,6 +68,11 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
         : other,
     'step.radar_there': radarThere(survey, draft),
     'step.tool_stated': computed(isToolTold(survey, draft), `${at}/tool`),
+    'step.tool_narrow': computedOr(
+      narrowTool(scanOf(survey, draft)?.tool),
+      `${at}/tool`,
+      'The tool is not told, or its words do not say that it reads the engine alone.',
+    ),
     'step.waived_after': computedOr(
       what === 'wheel alignment' && draft.result === 'not required' ? wheelsMoved(survey) : undefined,
       `${at}/result`,
@@ -91,11 +97,17 @@ function wheelsMoved({ operations }: Survey): string | undefined {
 }
 
 /** A scan that bears a day was made with a tool of some state; no other step is asked for one. */
-function isToolTold({ plan }: Survey, { what }: StepDraft): boolean {
-  const { scan_before: before, scan_after: after } = plan.verify ?? {};
-  const scan =
-    what === 'scan before the repair' ? before : what === 'scan after the repair' ? after : undefined;
+function isToolTold(survey: Survey, draft: StepDraft): boolean {
+  const scan = scanOf(survey, draft);
   return scan?.done === undefined || !saysNone(scan.tool);
+}
+
+function scanOf(
+  { plan }: Survey,
+  { what }: StepDraft,
+): { readonly done?: string; readonly tool?: string } | undefined {
+  const { scan_before: before, scan_after: after } = plan.verify ?? {};
+  return what === 'scan before the repair' ? before : what === 'scan after the repair' ? after : undefined;
 }
 
 /** The page of a step that is all of another matter. The current is cut off in the chapter of the restraints or of the voltage. */

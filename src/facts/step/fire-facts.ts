@@ -11,6 +11,7 @@ import type { Survey } from '../survey.ts';
 type FireFact = Extract<
   FactNames['plan'],
   | 'plan.fluids_left'
+  | 'plan.fluid_close'
   | 'plan.refrigerant_left'
   | 'plan.fluids_contradicted'
   | 'plan.fluids_against_parts'
@@ -27,6 +28,13 @@ export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
       fluidsLeft(survey).join(', ') || undefined,
       `${at}/fluids`,
       'The plan leaves no fuel and no gas in place.',
+    ),
+    'plan.fluid_close': computedOr(
+      fluidsClose(survey)
+        .map((one) => closeText(survey, one))
+        .join('; ') || undefined,
+      `${at}/fluids`,
+      'The words of the fire list put no fuel and no gas close to the hot work, or it is taken off.',
     ),
     'plan.refrigerant_left': computed(isRefrigerantLeft(survey), `${at}/fluids`),
     'plan.fluids_contradicted': computedOr(
@@ -54,7 +62,44 @@ const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylin
 /** What is listed with its distance is judged there. */
 function fluidsLeft(survey: Survey): readonly string[] {
   const listed = new Set(nearItems(survey).map(({ item }) => item));
-  return listedFluids(survey).flatMap(({ item, stays }) => (stays && !listed.has(item) ? [item] : []));
+  return listedFluids(survey).flatMap((one) =>
+    one.stays && !listed.has(one.item) && !isClose(one) ? [one.item] : [],
+  );
+}
+
+/** Within it fuel and gas come off or are emptied, mm. Common practice; the rule on what is listed beside hot work has the same. */
+const closeMm = 300;
+
+/** What the words of the fire list put close by: "Along the sill, 60 mm from the flange". */
+function fluidsClose(survey: Survey): readonly Listed[] {
+  return listedFluids(survey).filter((one) => one.stays && isClose(one));
+}
+
+function isClose({ place }: Listed): boolean {
+  const mm = placedMm(place);
+  return mm !== undefined && mm < closeMm;
+}
+
+/** How far off by the words of its place; a length that is no distance, "300 mm long", is left. */
+function placedMm(place: string | undefined): number | undefined {
+  const told =
+    /(\d+(?:\.\d+)? ?(?:mm|cm|m)) (?:away|off|from|beside|behind|below|above|under|in front|to the)\b/i.exec(
+      place ?? '',
+    )?.[1];
+  return quantityOf(told, 'length');
+}
+
+/** With the operation that claims a greater distance free of all that heat can harm. */
+function closeText({ operations }: Survey, { item, place = '' }: Listed): string {
+  const denied = operations.find(
+    ({ hot, operation }) =>
+      hot !== false && (quantityOf(operation.clear_within, 'length') ?? 0) > (placedMm(place) ?? Infinity),
+  );
+  const clash =
+    denied === undefined
+      ? ''
+      : `; yet the work on ${denied.part.name} says that nothing sensitive is within ${denied.operation.clear_within ?? ''}`;
+  return `${item} (${place})${clash}`;
 }
 
 /** Under pressure it bursts; what is listed with its distance is judged there. */

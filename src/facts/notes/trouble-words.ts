@@ -1,0 +1,109 @@
+/** Words of a free note that tell of trouble, each with what makes it none. English alone is read. */
+export interface TroubleWords {
+  /** One of these stands in each note that tells of it, in small letters. To look for them costs next to nothing. */
+  readonly gate: readonly string[];
+  readonly says: RegExp;
+  /** What is meant where the clause holds this as well is harmless. */
+  readonly harmless?: RegExp;
+  /** Whether it is no trouble any more where the note says that the thing was renewed, or found sound. */
+  readonly mended: boolean;
+  readonly where: TroublePlace;
+}
+
+/**
+ * Where such words are trouble: anywhere; `as it goes`: not where the vehicle is told of as it came or was hit; `not on scrap`: nor of a
+ * part that is replaced; `cold work`: in the note of a part or operation that plans no heat; `spots`: of spot welds alone; `references`;
+ * `checks`: of the checks after the repair; `new parts`: where no part is said to be second-hand.
+ */
+export type TroublePlace =
+  'anywhere' | 'as it goes' | 'not on scrap' | 'cold work' | 'spots' | 'references' | 'checks' | 'new parts';
+
+export const troubleWords: readonly TroubleWords[] = [
+  {
+    gate: ['crack', 'dent'],
+    says: /\b(?:crack(?:s|ed)?|dent(?:s|ed)?)\b/i,
+    harmless: /\bsealer\b.*\b(?:renewed|new)\b/i,
+    mended: true,
+    where: 'not on scrap',
+  },
+  {
+    gate: ['torch', 'heated', 'warmed', 'heat gun', 'red hot', 'glow', 'flame'],
+    says: /\b(?:torch(?:ed)?|heated|warmed|heat gun|red hot|glowing|flame(?!-free))\b/i,
+    harmless:
+      /\b(?:adhesive|sealant|sealer|primer|foam|wax|paint|cartridge|engine)\b|\bheated (?:\w+ )?(?:seat|windscreen|window|glass|mirror|washer|screen)/i,
+    mended: false,
+    where: 'cold work',
+  },
+  {
+    gate: ['superseded', 'newer', 'outdated', 'out of date', 'did not load', 'not load'],
+    says: /\b(?:superseded|newer (?:revision|edition|issue|version)|outdated|out of date|(?:would|did|does) not load)\b/i,
+    harmless: /\b(?:newest|current|latest)\b/i,
+    mended: false,
+    where: 'references',
+  },
+  {
+    gate: ['pull', 'crooked'],
+    says: /\b(?:pulls (?:to|left|right|under|when)|still pulls|steering wheel (?:is |sits |stands )?(?:crooked|off)|wheel (?:is |sits |stands )crooked)\b/i,
+    mended: true,
+    where: 'checks',
+  },
+  {
+    gate: ['not answer', 'not respond', 'not communicate', 'no communication', 'no answer', 'not driven'],
+    says: /\b(?:(?:did|does|do|would) not (?:answer|respond|communicate)|no (?:answer|communication) (?:from|of|with)|not driven)\b/i,
+    harmless: /\bat first\b/i,
+    mended: true,
+    where: 'checks',
+  },
+  {
+    gate: ['lamp', 'light', 'warning', 'telltale'],
+    says: /\b(?:lamp|light|warning|telltale)s?\b.*\b(?:comes? on|came on|lights? up|stays? (?:on|lit)|is lit|flickers?|flashes)\b/i,
+    harmless: /\b(?:goes? (?:out|off)|went (?:out|off)|with (?:the )?ignition|at start)\b/i,
+    mended: true,
+    where: 'checks',
+  },
+  {
+    gate: ['expulsion', 'ground '],
+    says: /\b(?:expulsion|ground (?:flush|down|flat|off))\b/i,
+    mended: true,
+    where: 'spots',
+  },
+  {
+    gate: ['bolt', 'screw', 'rivet'],
+    says: /\b(?:bolts?|screws?|(?:blind|pop) rivets?)\b.*\b(?:(?:instead of|in place of) (?:the |a |two |some )?(?:\w+ )?(?:rivets?|welds?|spots?|plugs?)|in (?:its|their) place)\b/i,
+    harmless: /\b(?:old|same|worn) (?:bolt|screw)s?\b|\bby (?:the )?(?:page|maker|procedure|p)\b/i,
+    mended: false,
+    where: 'anywhere',
+  },
+  {
+    gate: ['out of date', 'expired', 'run out', 'lapsed', 'overdue'],
+    says: /\b(?:meter|gauge|tool|tester|target|bench|rig|calibration|certificate|adhesive|cartridge|primer|lot|batch|shelf life)\b.*\b(?:out of date|expired|run out|lapsed|overdue)\b/i,
+    mended: true,
+    where: 'anywhere',
+  },
+  {
+    gate: ['to fit', 'until it fit', 'till it fit', 'to get it'],
+    says: /\b(?:moved|set|shifted|bent|filed|slotted|elongated|enlarged|drilled out|pulled|hammered|pried)\b.*\b(?:to fit|to make (?:it|them) fit|(?:un)?till? it fit(?:s|ted)?|to get it (?:through|in|on|past))\b/i,
+    harmless: /\b(?:harness|wiring|trim|carpet|seat|gun|arm|clamp|mat|hose|pipe)s?\b/i,
+    mended: false,
+    where: 'anywhere',
+  },
+  {
+    gate: ['salvage', 'scrap', 'breaker', 'second-hand', 'used part'],
+    says: /\b(?:salvage|scrap ?yard|breaker(?:['’]?s)?(?: yard)?|second-hand|used parts?(?! of))\b/i,
+    mended: true,
+    where: 'new parts',
+  },
+  {
+    gate: ['patch'],
+    says: /\b(?:patched|patch (?:was )?(?:welded|riveted|bonded|set|put))\b/i,
+    harmless: /\b(?:software|firmware)\b/i,
+    mended: true,
+    where: 'not on scrap',
+  },
+  {
+    gate: ['plate'],
+    says: /\b(?:closed|covered|repaired|bridged|filled) (?:up )?(?:with|by) (?:a |an |two )?(?:\w+ )?plates?\b/i,
+    mended: true,
+    where: 'as it goes',
+  },
+];
