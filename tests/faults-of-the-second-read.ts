@@ -138,6 +138,14 @@ export const faultsOfTheSecondRead: readonly Fault[] = [
     rule: 'signed-with-another-qualification',
     on: 'by: { name: B. Ohm, role: workshop lead, qualification: body structure level 3 course',
   },
+  {
+    plan: releasedRing,
+    severity: 'hold',
+    name: 'welded by somebody whose test is next week',
+    changes: [['shop test 26-04', 'test in December']],
+    rule: 'joints-made-without-qualification',
+    on: 'test in December',
+  },
   ...['airbag', 'traction battery (red)', 'ABS', 'steering', 'tyre pressure and brake'].map(
     (text): Fault => ({
       ...lamp,

@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:8faa711a3237ba2496b1880659ccb5c67531318b1411c1c38fe8b32a0de8ede3":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:905f4d504c7baf7c85dc5dbfcb5dda530e5628303773bf76441c8b3e1e8af6eb":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '31a6678920b8e20a885998f9f4e26d0be166eb22b9c7f6871a6a47bac362f626');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '2ca0bcca7286189605792f9c812a8a8e9d7598474d9225db0d55cd89ae6d3c65');
   return packs;
 }
 

@@ -186,7 +186,7 @@ export const exchangedMeasuring = fullMeasuring
   .replace('after: [1800 mm, 560 mm', 'after: [0 mm, 560 mm');
 
 /** What a plan can say against itself, and pages of another vehicle wherever one may be cited. */
-export const fullOfSlips = `vehicle: { maker: Corvane, model: Tarn, body: wagon, model_year: 2021, drive: battery-electric }
+export const fullOfSlips = `vehicle: { maker: Corvane, model: Tarn, body: wagon, model_year: 2021, drive: battery-electric, read_from: plate in the windscreen, confirmed_at: registration papers }
 references: [{ id: other, kind: maker procedure, document: BRM-9, covers: { maker: Corvane, model: Ilex, bodies: [all], years: 2021 } }]
 make_safe:
   low_voltage: { done: 2026-10-07 }

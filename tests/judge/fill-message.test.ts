@@ -24,3 +24,15 @@ test('what counts can stand in a stretch of its own', () => {
   expect(filled('kept[ for {n} years]', { n: '1' })).toBe('kept for 1 year');
   expect(filled('kept[ for {n} years]', {})).toBe('kept');
 });
+
+test.each([
+  ['600 s (10 min)', '10 min'],
+  ['7200 s (2 h)', '2 h'],
+  ['60000 mm (60 m)', '60 m'],
+  // The larger unit is rounded here, and alone it would say something else.
+  ['610 s (10 min)', '610 s (10 min)'],
+  ['60010 mm (60 m)', '60010 mm (60 m)'],
+  ['45 s', '45 s'],
+])('in a sentence %s is %s', (text, said) => {
+  expect(filled('wait {n}', { n: text })).toBe(`wait ${said}`);
+});

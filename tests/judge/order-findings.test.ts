@@ -51,6 +51,15 @@ describe('order of findings', () => {
     expect(orderFindings([open, accepted], parts)).toEqual([accepted, open]);
   });
 
+  test('what counts the others comes after them, and its part is not the worst for it', () => {
+    const facts = [{ name: 'sign-off.open_stops', value: 1, from: 'computed' }] as const;
+    const counted = finding({ rule: 'a', severity: 'stop', pointer: '/sign_off', facts });
+    const own = finding({ rule: 'b', severity: 'stop', pointer: '/verify' });
+    const ofPart = finding({ rule: 'c', severity: 'hold', part: 'z', pointer: '/parts/0' });
+    expect(orderFindings([counted, ofPart], parts)).toEqual([ofPart, counted]);
+    expect(orderFindings([counted, ofPart, own], parts)).toEqual([own, counted, ofPart]);
+  });
+
   test('findings that differ in nothing but a fact still have one order', () => {
     const one = finding({ rule: 'r', severity: 'hold', facts: [{ name: 'a', value: 1, from: 'stated' }] });
     const two = finding({ rule: 'r', severity: 'hold', facts: [{ name: 'a', value: 2, from: 'stated' }] });

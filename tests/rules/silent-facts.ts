@@ -13,6 +13,7 @@ const exotic = 'An answer that is given is held against others; nothing is hidde
 export const silentFacts: Readonly<Record<string, Standing>> = {
   'step.result': asked('check-not-recorded'),
   'plan.record_years': not('Until when is told by a note; how long is the choice of a shop.'),
+  'plan.extinguisher_distance': not('One without a distance is taken to stand where it is said to; most say so in words.'),
   'plan.bake_coldest': asked('paint-cure-not-stated'),
   'plan.bakes_together_over': asked('bake-limit-not-cited'),
   'part.inside_before_bake': asked('closed-section-protection-not-recorded'),

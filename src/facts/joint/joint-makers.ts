@@ -8,6 +8,8 @@ import { dayOf, whenOf } from '../quantity-of.ts';
 import { saysNone } from '../step/step-draft.ts';
 import type { JointSurvey, OperationSurvey, Survey } from '../survey.ts';
 import { isPermanent } from './joint-methods.ts';
+import { isCourseToCome } from '../papers/course-to-come.ts';
+import { formatDay } from '../../quantity/format-day.ts';
 import { isNoQualification } from '../refusals.ts';
 import { namedSkills, namesOther } from './joiner-qualification.ts';
 import type { JoinedMetal } from './joiner-qualification.ts';
@@ -60,7 +62,8 @@ export function jointMakerFacts(survey: Survey): Readonly<Record<MakerFact, Fact
 }
 
 function faultsOf(survey: Survey, operation: OperationSurvey, one: JointSurvey): readonly Fault[] {
-  const { method } = one.joint;
+  const { joint } = one;
+  const { method } = joint;
   if (method === undefined || !isPermanent(method)) return [];
   const part = operation.part.name;
   const id = operation.part.part.id ?? '';
@@ -69,10 +72,12 @@ function faultsOf(survey: Survey, operation: OperationSurvey, one: JointSurvey):
   return makers.flatMap((maker): readonly Fault[] => {
     const { name = '', qualification = '', valid_until: until = '', at } = maker;
     const what = `${method} by ${name}`;
+    const day = joint.done ?? operation.operation.done ?? formatDay(survey.context.asOfDay);
+    const isNone = isNoQualification(qualification) || isCourseToCome(qualification, day);
     const isOther = (): boolean =>
       namesOther(namedSkills(qualification), method, metalsOf(survey, operation, one));
     return [
-      ...(isNoQualification(qualification)
+      ...(isNone
         ? [{ kind: 'unqualified', what, at, part, id } as const]
         : isOther()
           ? [{ kind: 'other_test', what: `${what} (${qualification})`, at, part, id } as const]
