@@ -155,4 +155,29 @@ export const faultsOfContradictions: readonly Fault[] = [
     rule: 'joint-record-shared',
     on: 'record: W-2231-1\n            done: 2026-09-15T15:00',
   },
+  {
+    ...of(wholeJob),
+    name: 'wheels: the range of the hit wheel is stretched to where it stands',
+    changes: [
+      [
+        "at: front left, specified: -0°30', tolerance: 0°30', before: -1°50', after: -0°35'",
+        "at: front left, specified: -0°30', tolerance: 1°30', before: -1°50', after: -1°50'",
+      ],
+    ],
+    rule: 'alignment-wheels-unlike',
+    on: "after: -1°50'",
+  },
+  {
+    ...of(wholeJob),
+    severity: 'stop',
+    name: 'fluids: refrigerant let off in the yard',
+    changes: [
+      [
+        'watch: 40 min }',
+        'watch: 40 min, fluids: [{ item: refrigerant line, treatment: emptied, place: Let off in the yard }] }',
+      ],
+    ],
+    rule: 'refrigerant-vented',
+    on: 'Let off in the yard',
+  },
 ];

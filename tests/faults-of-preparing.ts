@@ -138,7 +138,7 @@ export const faultsOfPreparing: readonly Fault[] = [
       ],
     ],
     rule: 'twin-grades-on-one-page',
-    on: 'grade: HC260LA',
+    on: 'grade: HCT780X+Z100',
   },
   {
     ...of(seamedRail, 'hold'),
@@ -149,5 +149,19 @@ export const faultsOfPreparing: readonly Fault[] = [
     ],
     rule: 'insert-too-short',
     on: 'insert: {',
+  },
+  {
+    ...of(bondedRail, 'hold'),
+    name: 'bond: on the old adhesive',
+    changes: [[prepared, 'Old adhesive left on and blown off with air']],
+    rule: 'bond-faces-ill-prepared',
+    on: 'Old adhesive left on',
+  },
+  {
+    ...of(bondedRail, 'hold'),
+    name: 'bond: faces that were only wiped',
+    changes: [[prepared, 'Wiped dry with a rag']],
+    rule: 'bond-faces-ill-prepared',
+    on: 'Wiped dry',
   },
 ];

@@ -18,6 +18,26 @@ test.each<readonly [string, string, readonly Change[]]>([
   // 6.5 mm of rivet: 13 mm is twice.
   ['thirteen millimetres left on the other side', bondedRail, [['overlap: 28 mm', 'overlap: 27 mm']]],
   ['a row half a millimetre off the middle', bondedRail, [['edge: 14 mm', 'edge: 13.5 mm']]],
+  [
+    'old adhesive cut down as the page draws',
+    bondedRail,
+    [
+      [
+        'Ground with its own discs and primed within the hour',
+        "'Old adhesive cut down to a film of 0.5 mm as p. 12 draws, blown off with clean air, cleaned and primed'",
+      ],
+    ],
+  ],
+  [
+    'refrigerant drawn off',
+    wholeJob,
+    [
+      [
+        'watch: 40 min }',
+        "watch: 40 min, fluids: [{ item: refrigerant line, treatment: emptied, place: 'Drawn off and weighed, nothing let off' }] }",
+      ],
+    ],
+  ],
   ['gas as the bottle writes it', seamedRail, [['gas: M21', 'gas: 82/18 argon and carbon dioxide (M21)']]],
   ['gas at the upper limit of its group', seamedRail, [['gas: M21', "gas: 'M21, 25 % CO2, rest argon'"]]],
   ['gas with its shares behind the names', seamedRail, [['gas: M21', "gas: 'Ar 82 %, CO2 18 % (M21)'"]]],

@@ -40,6 +40,7 @@ export interface FactNames {
     | 'plan.fluids_left'
     | 'plan.fluid_close'
     | 'plan.refrigerant_left'
+    | 'plan.refrigerant_vented'
     | 'plan.fluids_contradicted'
     | 'plan.fluids_against_parts'
     | 'plan.fire_late'
@@ -770,6 +771,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel, gas and brake fluid that the fire list leaves in place filled, and that no operation lists with its distance.' },
   'plan.fluid_close': { kind: 'plan', type: 'text', description: 'Fuel and gas that stay, and that the words of the fire list put less than 300 mm from the work; with the operation that says otherwise.' },
   'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
+  'plan.refrigerant_vented': { kind: 'plan', type: 'text', description: 'Words of the fire list that say that refrigerant was let off.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel, gas or brake fluid that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
   'plan.fire_late': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated before the fire precautions.' },

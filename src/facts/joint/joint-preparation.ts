@@ -14,7 +14,18 @@ const faults: readonly RegExp[] = [
   /\b(?:bonded|glued|joined|closed|applied|laid)\b.*\b(?:next|following) (?:morning|day|week|shift)\b/i,
   /\b(?:next|following) (?:morning|day|week|shift)\b.*\b(?:bonded|glued|joined|closed)\b/i,
   /\b(?:left|stood|open|bare|waited|lay) (?:\w+ )?over ?night\b/i,
+  /\b(?:old|existing|former) (?:adhesive|glue|bond|primer|paint|sealer) (?:\w+ ){0,2}(?:left|stays?|stayed|kept|remains?|remained|scraped)\b/i,
+  /\bdays? (?:before|earlier|ago)\b|\bweeks? (?:before|earlier|ago)\b/i,
+  /\bbare hands?\b|\btouched\b|\bfinger ?prints?\b/i,
 ];
+
+/** What was left undone, in words that deny it themselves. */
+const undone = /\bnot (?:yet )?(?:primed|ground|abraded|cleaned|degreased|sanded|activated|etched)\b/i;
+
+/** Air, a rag or a scraper alone makes no face that adhesive holds on: one of the other words has to stand beside them. */
+const merely = /\b(?:air|rag|cloth|dry|dusted|scraped|broom)\b/i;
+const prepares =
+  /clean|degreas|solvent|alcohol|isoprop|acetone|prim|activat|abrad|ground|grind|sand|scuff|blast|flam|etch|plasma|laser|treat|convers|drawn|page|sheet|procedure|leaflet|\bp\. ?\d/i;
 
 /** A brush of stainless steel is the right one. */
 const steelTools =
@@ -43,5 +54,5 @@ function faultIn(words: string): string | undefined {
     const clause = saidInClause(words, fault);
     if (clause !== undefined) return clause;
   }
-  return undefined;
+  return undone.exec(words)?.[0] ?? (merely.test(words) && !prepares.test(words) ? words : undefined);
 }

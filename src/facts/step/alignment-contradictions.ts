@@ -47,6 +47,8 @@ const axles = ['front', 'rear'] as const;
 
 /** Makers let the two sides differ by fractions of a degree, for the crown of the road. */
 const mostUnlikeDegrees = 0.5;
+/** By how much one range may be the wider of the two. */
+const mostWider = 1.2;
 /** Sums of minutes are not exact. */
 const exact = 0.0001;
 
@@ -61,7 +63,9 @@ function wheelsUnlike(survey: Survey, rows: readonly AlignmentValue[]): readonly
       if (typeof one === 'string' || typeof other === 'string') return [];
       const [a, b] = [(one.from + one.to) / 2, (other.from + other.to) / 2];
       const isTurned = Math.min(a, b) < -exact && Math.max(a, b) > exact;
-      if (!isTurned && Math.abs(a - b) <= mostUnlikeDegrees + exact) return [];
+      const [narrow, wide] = [one.to - one.from, other.to - other.from].toSorted((x, y) => x - y);
+      const isStretched = (wide ?? 0) > mostWider * (narrow ?? 0) + exact;
+      if (!isTurned && !isStretched && Math.abs(a - b) <= mostUnlikeDegrees + exact) return [];
       return [{ row: left, text: `${axle} ${of} left ${one.text}, right ${other.text}` }];
     }),
   );

@@ -1,5 +1,6 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { DriveWord, Item } from '../../generated/plan-types.ts';
+import { saidInClause } from '../../plan/said-in-clause.ts';
 import type { Fact } from '../fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { computed, computedOr, statedOr } from '../make-fact.ts';
@@ -13,6 +14,7 @@ type FireFact = Extract<
   | 'plan.fluids_left'
   | 'plan.fluid_close'
   | 'plan.refrigerant_left'
+  | 'plan.refrigerant_vented'
   | 'plan.fluids_contradicted'
   | 'plan.fluids_against_parts'
   | 'plan.gas_unmentioned'
@@ -23,6 +25,7 @@ type FireFact = Extract<
 export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
   const at = '/make_safe/fire';
   const againstParts = fluidsAgainstParts(survey);
+  const vented = refrigerantVented(survey);
   return {
     'plan.fluids_left': computedOr(
       fluidsLeft(survey).join(', ') || undefined,
@@ -37,6 +40,11 @@ export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
       'The words of the fire list put no fuel and no gas close to the hot work, or it is taken off.',
     ),
     'plan.refrigerant_left': computed(isRefrigerantLeft(survey), `${at}/fluids`),
+    'plan.refrigerant_vented': computedOr(
+      vented?.text,
+      `${at}/fluids/${String(vented?.index ?? 0)}`,
+      'No words of the fire list say that refrigerant was let off.',
+    ),
     'plan.fluids_contradicted': computedOr(
       fluidsContradicted(survey).join(', ') || undefined,
       `${at}/fluids`,
@@ -109,6 +117,24 @@ function isRefrigerantLeft(survey: Survey): boolean {
       item === 'refrigerant line' && treatment !== 'removed' && treatment !== 'emptied',
   );
   return stays && !nearItems(survey).some(({ item }) => item === 'refrigerant line');
+}
+
+const letOff =
+  /\bvent(?:ed|ing)?\b|\blet (?:off|out|go)\b|\bbl(?:ow|ew|own|owing) (?:off|out)\b|\batmosphere\b|\bopen air\b|\bout ?doors?\b|\byard\b|\bhiss\w*|\breleased?\b/i;
+const drawnOff = /drawn|recover|reclaim|station|machine|weigh|\bkg\b/i;
+
+/** Words on a refrigerant line that say it was let off, and not drawn off into a machine. English alone is read. */
+function refrigerantVented({ plan }: Survey): { readonly text: string; readonly index: number } | undefined {
+  const fluids = plan.make_safe?.fire?.fluids ?? [];
+  const index = fluids.findIndex(
+    ({ item, place }) =>
+      item === 'refrigerant line' &&
+      place !== undefined &&
+      saidInClause(place, letOff) !== undefined &&
+      !drawnOff.test(place),
+  );
+  const text = fluids[index]?.place;
+  return text === undefined ? undefined : { text, index };
 }
 
 /** Out of the way by one list and in it by the other. Of several of a kind, `place` says which one is meant. */
