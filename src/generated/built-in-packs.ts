@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:d913726f0182cf8a9d940b0039fd9a9e8bd3654ce09d4d460cb25191c348200a":{"pack":"general","version":"3.0.0"}};
+  {"sha256:565a869cfc416dec64fb9a7d2e5f0b454cd918944d863e5d1c41665b772dd481":{"pack":"general","version":"1.0.0"},"sha256:944098755f9cc0cca1b8b69c770608f40448d9f5d3ca1600089019b8cb298358":{"pack":"general","version":"1.1.0"},"sha256:2e92c801669da6b2b8d74e50d1979c68d30a2e0ba2ae0bedd2a4c29d50cb08dc":{"pack":"general","version":"2.0.0"},"sha256:e1acfbf23bade5ebcbec8701952a7f6adcd989f38c673a41d1af1746a7443c01":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '9546447e94ae274c169c2a5ba89811bc62ec349fec9d080b1eb270d525706065');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b573168b8658f04afa018cecd4834382e84ba9c9153e870fe6ffa9547a00aa5f');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5c34c332b930b38edbd086d8dae0a02b963418794e21eb2931f54bb54486846d');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2e66af5ca1dd6f6ad8a13209ea2080de5eca65d294bf207a1d3775c40e2f7584');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

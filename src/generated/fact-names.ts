@@ -213,6 +213,7 @@ export interface FactNames {
     | 'part.damaged'
     | 'part.skin'
     | 'part.layer_below'
+    | 'part.layer_unseen'
     | 'part.has_operation'
     | 'part.replaced'
     | 'part.joined_anew'
@@ -941,6 +942,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.damaged': { kind: 'part', type: 'yes-no', description: 'Whether it is damaged.' },
   'part.skin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is an outer skin that may hide structure.' },
   'part.layer_below': { kind: 'part', type: 'word', words: ['stated and seen', 'stated, not seen', 'nothing there', 'not stated'], alwaysKnown: true, description: 'What the plan says of the structural layer under a skin.' },
+  'part.layer_unseen': { kind: 'part', type: 'text', description: 'The first layer under a skin that nobody is said to have looked at behind it, and what the plan says of it. A sound layer that was `seen` counts as looked at where the skin over it was replaced whole and the hold point `cavity before the skin` of that skin is released.' },
   'part.has_operation': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation is proposed that answers damage: replace, section, weld, straighten and the like, or leave with a reason; not paint, sanding or taking off and on.' },
   'part.replaced': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation takes the damaged metal away: replace, section, butt weld, or any cut part-way.' },
   'part.joined_anew': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation makes joints of the part: welds, bonds, rivets.' },

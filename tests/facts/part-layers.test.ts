@@ -61,6 +61,11 @@ describe('what the plan says of the layer below', () => {
       'stated and seen',
     ],
     [
+      'a sound layer that was seen, with the skin on',
+      '{ id: s, over: r }, { id: r, damage: { kind: none, found_by: seen } }',
+      'stated, not seen',
+    ],
+    [
       'a sound layer, seen by nobody',
       '{ id: s, over: r }, { id: r, damage: { kind: none } }',
       'stated, not seen',
@@ -90,5 +95,31 @@ describe('what the plan says of the layer below', () => {
     ['from the other side, unseen', '{ id: s }, { id: r, under: [x, s] }', 'stated, not seen'],
   ])('%s', (_name, parts, expected) => {
     expect(below(parts)).toBe(expected);
+  });
+});
+
+describe('a sound layer that was seen', () => {
+  const cavity = '{ point: cavity before the skin, part: s, done: 2026-09-17, by: { name: G. Ruff } }';
+  test.each([
+    ['the skin was replaced, and the cavity looked into', 'done: 2026-09-17', cavity, 'stated and seen'],
+    ['the skin is not off yet', 'planned: true', cavity, 'stated, not seen'],
+    ['nobody released the cavity', 'done: 2026-09-17', '', 'stated, not seen'],
+    [
+      'the cavity of another skin',
+      'done: 2026-09-17',
+      cavity.replace('part: s', 'part: r'),
+      'stated, not seen',
+    ],
+    ['the cavity is still to be released', 'done: 2026-09-17', cavity.replace('done', 'x'), 'stated, not seen'],
+    [
+      'the cavity was looked into by nobody',
+      'done: 2026-09-17',
+      cavity.replace('G. Ruff', 'nobody'),
+      'stated, not seen',
+    ],
+  ])('%s', (_name, day, points, expected) => {
+    const plan = `parts: [{ id: s, over: r, operations: [{ do: replace, extent: whole, ${day} }] }, { id: r, damage: { kind: none, found_by: seen } }]
+hold_points: [${points}]`;
+    expect(factsOf(plan).value('part.layer_below', '/parts/0')).toBe(expected);
   });
 });

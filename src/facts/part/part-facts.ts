@@ -21,7 +21,7 @@ import {
 import { partStrengthFacts } from './part-strength-facts.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { makerShall } from '../papers/maker-statements.ts';
-import { layerBelow, hidesStructure } from './part-layers.ts';
+import { hidesStructure, layerBelow, layerUnseen } from './part-layers.ts';
 import { isNamedForOtherSide } from './side-named.ts';
 import { undeployedUnitStays, unitsQuestion } from '../step/restraint-units.ts';
 import { listOf } from '../quantity-of.ts';
@@ -91,11 +91,17 @@ function kindFacts(
 
 type CosmeticFact = 'part.declared_cosmetic' | 'part.cosmetic_by_own_word';
 
-function layerFacts(survey: Survey, one: PartSurvey): Group<'part.skin' | 'part.layer_below'> {
+function layerFacts(survey: Survey, one: PartSurvey): Group<`part.${'skin' | 'layer_below' | 'layer_unseen'}`> {
   const { at } = one;
+  const unseen = layerUnseen(survey, one);
   return {
     'part.skin': computed(hidesStructure(survey, one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
+    'part.layer_unseen': computedOr(
+      unseen?.text,
+      unseen?.at ?? `${at}/over`,
+      'Every layer under it that is listed was looked at, or none is listed.',
+    ),
   };
 }
 

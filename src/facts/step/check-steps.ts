@@ -2,6 +2,7 @@ import { checksNeeded } from './checks-needed.ts';
 import type { CheckNeeded } from './checks-needed.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf } from '../quantity-of.ts';
+import { neverReads } from './scan-excuse.ts';
 import { saysNone } from './step-draft.ts';
 import { endNamed } from './vehicle-end.ts';
 import type { Calibration, CheckResult, StatedStep, StepDraft } from './step-draft.ts';
@@ -12,20 +13,14 @@ import { unreadAt } from '../unread.ts';
 
 /** The checks after the repair. Each has its draft whether the plan states it or not; every calibration has its own. */
 export function checkSteps(survey: Survey): readonly StepDraft[] {
-  const { scan_after: scan, alignment, restraints, road_test: road } = survey.plan.verify ?? {};
+  const { alignment, restraints, road_test: road } = survey.plan.verify ?? {};
   const at = '/verify';
   const needed = checksNeeded(survey);
   const becauseOf = (asksFor: CheckNeeded['asksFor']): string | undefined =>
     needed.find((one) => one.asksFor === asksFor)?.because;
   return [
     scanBefore(survey, becauseOf('scan after the repair')),
-    check(survey, {
-      what: 'scan after the repair',
-      at: `${at}/scan_after`,
-      step: scan,
-      result: codesRead(scan),
-      neededBecause: becauseOf('scan after the repair'),
-    }),
+    scanAfter(survey, becauseOf('scan after the repair')),
     check(survey, {
       what: 'wheel alignment',
       at: `${at}/alignment`,
@@ -72,6 +67,20 @@ function scanBefore(survey: Survey, neededBecause: string | undefined): StepDraf
     neededBecause,
   });
   return { ...draft, order: 'before the work', ...(isPossible ? {} : { missing: [] }) };
+}
+
+/** A vehicle without a way to its diagnosis has none after the repair. */
+function scanAfter(survey: Survey, neededBecause: string | undefined): StepDraft {
+  const step = survey.plan.verify?.scan_after;
+  const isNever = neverReads(survey.plan);
+  const draft = check(survey, {
+    what: 'scan after the repair',
+    at: '/verify/scan_after',
+    step,
+    result: isNever ? 'not required' : codesRead(step),
+    neededBecause,
+  });
+  return isNever ? { ...draft, missing: [] } : draft;
 }
 
 /** Codes that are listed are what a scan gives. */

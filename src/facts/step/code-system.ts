@@ -54,6 +54,9 @@ export function isOfLines(code: Code): boolean {
   return plain.startsWith('U') && numbered.test(plain) && code.state !== 'stored';
 }
 
+/** The sensors of tyre pressure, one to a wheel: they stand among the running gear and are no brake, steering or spring. */
+const ofTyres = /^C07(?:50|55|60|65)$/u;
+
 /**
  * What a number says of its system by the ranges of SAE J2012 (from memory; P0AA6 was seen as the isolation fault): B00 restraints,
  * P0A to P0D the electric drive and its battery, C the running gear. Undefined where the stated
@@ -66,7 +69,7 @@ export function numberSays(code: Code): string | undefined {
   if (/^B00/u.test(plain)) return 'of the restraints by its number';
   if (/^P0[A-D]/u.test(plain)) return 'of the electric drive or its battery by its number';
   const isActive = state !== 'stored';
-  if (plain.startsWith('C') && numbered.test(plain)) {
+  if (plain.startsWith('C') && numbered.test(plain) && !(system === 'other' && ofTyres.test(plain))) {
     const isElsewhere =
       system === 'body' || system === 'engine' || (isActive && system !== 'driver assistance');
     return isElsewhere ? 'of brakes, steering or suspension by its number' : undefined;
