@@ -182,6 +182,20 @@ export const faultsOfHoursAndDays: readonly Fault[] = [
     rule: 'code-not-explained',
     on: 'scan_after:',
   },
+  {
+    plan: releasedRing,
+    severity: 'hold',
+    name: 'no scan at all of a car that has a diagnosis by its year',
+    changes: [
+      ['scan_before: { done: 2026-10-06, codes: [] }', 'scan_before: { not_possible: no diagnostic access }'],
+      [
+        'scan_after: { done: 2026-10-16, tool: shop tool 4.2, codes: [] }',
+        'scan_after: { not_possible: no diagnostic access }',
+      ],
+    ],
+    rule: 'scan-missing',
+    on: 'scan_after:',
+  },
   ...['No time before the job', 'Customer did not want to pay', 'The tool was lent out'].map(
     (text): Fault => ({
       plan: releasedRing,

@@ -159,6 +159,16 @@ describe('near misses stay cleared', () => {
       ],
     ],
     [
+      'a sensor of tyre pressure that stays as it was',
+      releasedRing,
+      [
+        [
+          scan,
+          'tool: shop tool 4.2, codes: [{ code: C0750, system: other, state: active, explanation: Its cell is empty; the owner orders no new one }]',
+        ],
+      ],
+    ],
+    [
       'no first scan of a vehicle without current',
       releasedRing,
       [

@@ -49,6 +49,9 @@ describe('what the number says', () => {
     'code: B0012, system: body, state: stored',
     'code: C0040, system: body, state: stored',
     'code: C0040, system: other, state: active',
+    'code: C0745, system: other, state: active',
+    'code: C0751, system: other, state: active',
+    'code: C0750, system: engine, state: active',
   ])('%s', (code) => {
     expect(misfiled(code)).toBe(true);
   });
@@ -59,10 +62,19 @@ describe('what the number says', () => {
     'code: P0AA6, system: traction battery, state: active',
     'code: B1012, system: body, state: active',
     'code: C0040, system: other, state: stored',
+    // The four sensors of tyre pressure, as public lists of codes name them.
+    'code: C0750, system: other, state: active',
+    'code: C0765-29, system: body, state: active',
     'code: C1105, system: driver assistance, state: stored',
     'code: U0151, system: other, state: stored',
   ])('%s: not held for it', (code) => {
     expect(misfiled(code)).toBe(false);
+  });
+
+  test('one of the tyres that nobody explains is asked for', () => {
+    expect(after('code: C0750, system: other, state: active', '', 'unexplained')).toBe(
+      'C0750 (other, active)',
+    );
   });
 
   test('a line between control units, active', () => {

@@ -135,6 +135,22 @@ describe('the stack', () => {
     expect(joint('to: dark').fact('joint.unlike_metals').known).toBe(false);
   });
 
+  test('glass is no metal, nor a lamp or trim of which none is stated', () => {
+    const unlike = (entries: string, own: string): unknown => {
+      const fact = joint(entries, own).fact('joint.unlike_metals');
+      return fact.known ? fact.value : '?';
+    };
+    expect(unlike('to: dark', 'kind: glass')).toBe(false);
+    expect(unlike('to: light', 'kind: glass, class: composite')).toBe(false);
+    expect(unlike('method: adhesive', 'kind: glass')).toBe(false);
+    expect(unlike('to: light', 'kind: trim')).toBe(false);
+    expect(unlike('to: hard', 'kind: lamp')).toBe(false);
+    expect(unlike('to: hard', 'kind: trim, class: aluminium')).toBe(true);
+    expect(unlike('to: hard', 'kind: trim, structural: true')).toBe('?');
+    expect(unlike('sheets: [own, light, hard]', 'kind: glass')).toBe(true);
+    expect(unlike('to: light', 'kind: bracket')).toBe('?');
+  });
+
   test('thicknesses are stated when every sheet has one', () => {
     expect(joint('to: hard').value('joint.thicknesses_stated')).toBe(true);
     expect(joint('to: dark').value('joint.thicknesses_stated')).toBe(false);

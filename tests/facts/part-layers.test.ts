@@ -110,7 +110,12 @@ describe('a sound layer that was seen', () => {
       cavity.replace('part: s', 'part: r'),
       'stated, not seen',
     ],
-    ['the cavity is still to be released', 'done: 2026-09-17', cavity.replace('done', 'x'), 'stated, not seen'],
+    [
+      'the cavity is still to be released',
+      'done: 2026-09-17',
+      cavity.replace('done', 'x'),
+      'stated, not seen',
+    ],
     [
       'the cavity was looked into by nobody',
       'done: 2026-09-17',

@@ -76,29 +76,26 @@ function notKnown(name: string): string {
   return `The strength class of ${name} is not known.`;
 }
 
-/** Metals are told apart by hand and magnet; that takes no document. Glass, a lamp or trim of which no metal is stated is none. */
+/** Metals are told apart by hand and magnet; that takes no document. Glass is none, nor a lamp or trim of which no metal is stated. */
 export function unlikeMetals(
   stack: readonly (PartSurvey | undefined)[],
   isToItself: boolean,
   at: string,
 ): Fact {
-  if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
   const metal = stack.filter((sheet) => !isNoMetal(sheet));
   if (metal.length < 2 && metal.length < stack.length) return computed(false, at);
+  if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
   const open = classNotKnown(metal);
   if (open !== undefined) return unknown(open, at);
   const families = new Set(metal.map((sheet) => metalFamily(sheet?.material.class ?? '')));
   return computed(families.size > 1, at);
 }
 
-const noMetal: ReadonlySet<string> = new Set(['glass', 'lamp', 'trim']);
-
 function isNoMetal(sheet: PartSurvey | undefined): boolean {
+  const kind = sheet?.part.kind;
+  if (kind === 'glass') return true;
   return (
-    sheet !== undefined &&
-    sheet.material.class === undefined &&
-    sheet.structural !== true &&
-    noMetal.has(sheet.part.kind ?? '')
+    (kind === 'lamp' || kind === 'trim') && sheet?.material.class === undefined && sheet?.structural !== true
   );
 }
 

@@ -91,7 +91,10 @@ function kindFacts(
 
 type CosmeticFact = 'part.declared_cosmetic' | 'part.cosmetic_by_own_word';
 
-function layerFacts(survey: Survey, one: PartSurvey): Group<`part.${'skin' | 'layer_below' | 'layer_unseen'}`> {
+function layerFacts(
+  survey: Survey,
+  one: PartSurvey,
+): Group<`part.${'skin' | 'layer_below' | 'layer_unseen'}`> {
   const { at } = one;
   const unseen = layerUnseen(survey, one);
   return {

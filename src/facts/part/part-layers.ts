@@ -89,10 +89,7 @@ function wasInView({ plan }: Survey, { part: { id }, operations }: PartSurvey): 
     ) &&
     (plan.hold_points ?? []).some(
       ({ point, part, done, by }) =>
-        point === 'cavity before the skin' &&
-        part === id &&
-        done !== undefined &&
-        !saysNone(by?.name),
+        point === 'cavity before the skin' && part === id && done !== undefined && !saysNone(by?.name),
     )
   );
 }
@@ -117,5 +114,7 @@ function wasSeen(part: Part, isInView: boolean): boolean {
   const kinds = damageKinds(part);
   if (kinds.length === 0 || kinds.includes('not yet seen')) return false;
   // Sound is a claim that needs a look behind the skin; damage that is named was evidently seen.
-  return !kinds.includes('none') || (damage.found_by !== undefined && (isInView || damage.found_by !== 'seen'));
+  return (
+    !kinds.includes('none') || (damage.found_by !== undefined && (isInView || damage.found_by !== 'seen'))
+  );
 }

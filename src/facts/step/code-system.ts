@@ -69,7 +69,8 @@ export function numberSays(code: Code): string | undefined {
   if (/^B00/u.test(plain)) return 'of the restraints by its number';
   if (/^P0[A-D]/u.test(plain)) return 'of the electric drive or its battery by its number';
   const isActive = state !== 'stored';
-  if (plain.startsWith('C') && numbered.test(plain) && !(system === 'other' && ofTyres.test(plain))) {
+  const isOfTyres = (system === 'other' || system === 'body') && ofTyres.test(plain);
+  if (plain.startsWith('C') && numbered.test(plain) && !isOfTyres) {
     const isElsewhere =
       system === 'body' || system === 'engine' || (isActive && system !== 'driver assistance');
     return isElsewhere ? 'of brakes, steering or suspension by its number' : undefined;

@@ -29,9 +29,9 @@ const firstYearOfDiagnosis = 2001;
  * Whether a vehicle cannot be read after the repair either: it is too old for diagnosis, was not read before for such a reason, and
  * is not read now for such a reason. A vehicle that takes no current, or whose plug is torn, is not ready for the road.
  */
-export function neverReads({ vehicle, verify }: Plan): boolean {
+export function neverReads({ vehicle, verify }: Pick<Plan, 'vehicle' | 'verify'>): boolean {
   const { scan_before: before, scan_after: after } = verify ?? {};
-  const year = vehicle?.model_year;
+  const { model_year: year } = vehicle;
   return (
     year !== undefined &&
     year < firstYearOfDiagnosis &&
