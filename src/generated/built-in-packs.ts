@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:d913726f0182cf8a9d940b0039fd9a9e8bd3654ce09d4d460cb25191c348200a":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ff0ff38eb22b28d25bd7a0a3521c81046896b222fc96b3f912b27aa77cc997a3":{"pack":"general","version":"1.0.0"},"sha256:1ef3fa943cd897239afc78a88302b226bacb6cbdfd8ab54b11fb99eb54c0b0c1":{"pack":"general","version":"1.1.0"},"sha256:a851f7f4612ed90ad391120493e618ac159321f07c018644b9759499c70c17e8":{"pack":"general","version":"2.0.0"},"sha256:2837bc0fe3290191bfb2df816067457e25e849741198315e9017ef595774b18c":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '9546447e94ae274c169c2a5ba89811bc62ec349fec9d080b1eb270d525706065');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b8977103f5b9cb0c5cfa13eac1aefc5b7f51dcf077482873d2cc0dcbf5d81fbf');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5c34c332b930b38edbd086d8dae0a02b963418794e21eb2931f54bb54486846d');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'a9a69099e4f8100509616c51b326f642506f991546208e139ee0b9fe0e336a91');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
