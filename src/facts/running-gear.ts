@@ -17,7 +17,9 @@ function isRunningGearOnly(survey: Survey): boolean {
   const { units, deployed } = plan.make_safe?.restraints ?? {};
   if (deployed === true || (units ?? []).some(({ state }) => state === 'deployed')) return false;
   const worked = operations.filter(({ works, part }) => works !== false && part.structural !== false);
-  return worked.length > 0 && worked.every(isBoltedOn) && !parts.some(isBodyHit) && !saysIndirectDamage(survey);
+  return (
+    worked.length > 0 && worked.every(isBoltedOn) && !parts.some(isBodyHit) && !saysIndirectDamage(survey)
+  );
 }
 
 /** A knuckle, tie rod or damper comes off and goes on whole by its bolts. A subframe or a bumper beam is part of what was pushed. */
@@ -38,5 +40,7 @@ function isRunningGear({ part: { kind } }: PartSurvey): boolean {
 /** Structure of the body, or what may be some, that is damaged or not looked at: what moved shows only when measured. */
 function isBodyHit(one: PartSurvey): boolean {
   if (isRunningGear(one) || one.structural === false) return false;
-  return damageKinds(one.part).some((kind) => kind !== 'none' && kind !== 'scratch' && kind !== 'surface rust');
+  return damageKinds(one.part).some(
+    (kind) => kind !== 'none' && kind !== 'scratch' && kind !== 'surface rust',
+  );
 }

@@ -116,7 +116,8 @@ const besideTheWheel: ReadonlySet<PartKind> = new Set<PartKind>([
 /** Names of crossmembers and brackets that lie away from the dashboard, and of those that carry it or the steering column. */
 const atTheFarEnd =
   /\b(?:front|radiator|lock|rear|back|boot|floor|seat|tunnel|roof|bumper|tank|engine|battery|spare wheel)\b/i;
-const carriesColumn = /\b(?:dash\w*|cockpit|instruments?|steering|column|cowl|bulkhead|firewall|cross-?car)\b/i;
+const carriesColumn =
+  /\b(?:dash\w*|cockpit|instruments?|steering|column|cowl|bulkhead|firewall|cross-?car)\b/i;
 
 /** An airbag of the steering wheel, the dashboard or a knee sits in none of the parts that a body is built of, whoever forgets to say so. */
 function canSitAt({ unit, name }: RestraintUnit, { part, name: partName }: PartSurvey): boolean {
