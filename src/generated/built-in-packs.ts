@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ff0ff38eb22b28d25bd7a0a3521c81046896b222fc96b3f912b27aa77cc997a3":{"pack":"general","version":"1.0.0"},"sha256:1ef3fa943cd897239afc78a88302b226bacb6cbdfd8ab54b11fb99eb54c0b0c1":{"pack":"general","version":"1.1.0"},"sha256:a851f7f4612ed90ad391120493e618ac159321f07c018644b9759499c70c17e8":{"pack":"general","version":"2.0.0"},"sha256:2837bc0fe3290191bfb2df816067457e25e849741198315e9017ef595774b18c":{"pack":"general","version":"3.0.0"}};
+  {"sha256:b6e0b5b8b0fdad3bd23fb7ab2be153e8b6066eba58e932ca82cb2c98c6e48544":{"pack":"general","version":"1.0.0"},"sha256:b16b5ebfdac4e6220d95cf5d51d16641e573b04cb2a617f83230926072f23c47":{"pack":"general","version":"1.1.0"},"sha256:57fe8a02d56549a559197bfcd92062741d652c01b1c597b5be0d87627b51d80f":{"pack":"general","version":"2.0.0"},"sha256:52ab0b9940922313f5d35817034dbf335c50fc95a19bc59c09870733ffa7f1b9":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b8977103f5b9cb0c5cfa13eac1aefc5b7f51dcf077482873d2cc0dcbf5d81fbf');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c35013e5af3b7623d578aaae78ea80e8a78699152ab782391869d47b45ed1137');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'a9a69099e4f8100509616c51b326f642506f991546208e139ee0b9fe0e336a91');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '33553321b89383f074b4d088bcfd2a8220c4c2af7a8ba8134b7a238c97bc01fb');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
