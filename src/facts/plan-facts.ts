@@ -30,6 +30,7 @@ import { listOf } from './quantity-of.ts';
 import { saysNone } from './step/step-draft.ts';
 import { preparedFacts } from './step/prepared-in-time.ts';
 import { removedUnitFacts } from './step/removed-units.ts';
+import { runningGearFacts } from './running-gear.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
 import { toldOtherwiseFacts } from './step/told-otherwise.ts';
 import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
@@ -51,6 +52,7 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   jointMakerFacts,
   batteryOffByNobody,
   beltBoltFacts,
+  runningGearFacts,
   silenceFacts,
   checksPlannedFacts,
   preparedFacts,
@@ -66,6 +68,7 @@ type OfOtherGroups =
   | keyof ReturnType<typeof jointMakerFacts>
   | keyof ReturnType<typeof batteryOffByNobody>
   | keyof ReturnType<typeof beltBoltFacts>
+  | keyof ReturnType<typeof runningGearFacts>
   | keyof ReturnType<typeof silenceFacts>
   | keyof ReturnType<typeof checksPlannedFacts>
   | keyof ReturnType<typeof preparedFacts>

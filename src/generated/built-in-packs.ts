@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:565a869cfc416dec64fb9a7d2e5f0b454cd918944d863e5d1c41665b772dd481":{"pack":"general","version":"1.0.0"},"sha256:944098755f9cc0cca1b8b69c770608f40448d9f5d3ca1600089019b8cb298358":{"pack":"general","version":"1.1.0"},"sha256:2e92c801669da6b2b8d74e50d1979c68d30a2e0ba2ae0bedd2a4c29d50cb08dc":{"pack":"general","version":"2.0.0"},"sha256:e1acfbf23bade5ebcbec8701952a7f6adcd989f38c673a41d1af1746a7443c01":{"pack":"general","version":"3.0.0"}};
+  {"sha256:5c34b46e0dd9c6b7a371cd25913726515dd74cd3fb8e6707a42fe82f106203c1":{"pack":"general","version":"1.0.0"},"sha256:d24b771c19c62b1fec840335221c51f003608d27fc4e09c64774d6db90137ccb":{"pack":"general","version":"1.1.0"},"sha256:c79242c64a5eacdb3c453d31970847a6fea9dee6904e62350b2d5dcb8be35529":{"pack":"general","version":"2.0.0"},"sha256:55ece5d8e73cd11914684e83438668e15ff70c9d30e6a8cad44e5a1ff8473d5e":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b573168b8658f04afa018cecd4834382e84ba9c9153e870fe6ffa9547a00aa5f');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'df94fa2c20103f6205481d0ef05a3fa3c4ada399ff100e799a2aa4b8db94135d');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2e66af5ca1dd6f6ad8a13209ea2080de5eca65d294bf207a1d3775c40e2f7584');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'cac5c22952580c1db151933c17cfc4db1360b28ffcb4afe25f20a6b98e39a552');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

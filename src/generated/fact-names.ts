@@ -72,6 +72,7 @@ export interface FactNames {
     | 'plan.belt_bolts_used_again'
     | 'plan.belt_defect'
     | 'plan.belt_kept'
+    | 'plan.only_running_gear'
     | 'plan.belts_unlooked'
     | 'plan.trouble_in_notes'
     | 'plan.impact_stated'
@@ -804,6 +805,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.belt_bolts_used_again': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bolts of belts that may be used once only are said to be used again.' },
   'plan.belt_defect': { kind: 'plan', type: 'text', description: 'What the check of belts, buckles and seats tells of one that is bad and was not renewed.' },
   'plan.belt_kept': { kind: 'plan', type: 'text', description: 'What the check of the belts says of a belt that was kept though its pretensioner fired or is renewed.' },
+  'plan.only_running_gear': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether all of the work that may be structural is suspension or steering parts bolted on whole, no unit deployed and nothing of the body was hit.' },
   'plan.belts_unlooked': { kind: 'plan', type: 'text', description: 'What the check of the belts says of belts that nobody looked at, where it is a check of others.' },
   'plan.trouble_in_notes': { kind: 'plan', type: 'text', description: 'Free notes that tell of trouble in plain words, each with its place: a crack, a torch where no heat is planned, a newer revision, a vehicle that pulls, a lamp that comes on, bolts in place of rivets.' },
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },

@@ -67,9 +67,9 @@ describe('an undeployed unit at the part', () => {
 });
 
 describe('a unit whose place is not written', () => {
-  const reason = (unit: string, kind: string): unknown =>
+  const reason = (unit: string, kind: string, name = 'P'): unknown =>
     factsOf(
-      `make_safe: { restraints: { planned: true, units: [{ ${unit}, state: undeployed, treatment: stays }] } }\nparts: [{ id: p, kind: ${kind} }]`,
+      `make_safe: { restraints: { planned: true, units: [{ ${unit}, state: undeployed, treatment: stays }] } }\nparts: [{ id: p, name: ${name}, kind: ${kind} }]`,
     ).value('part.holds_undeployed_unit');
 
   test('is asked for by its name', () => {
@@ -77,6 +77,15 @@ describe('a unit whose place is not written', () => {
       '? The plan does not say at which part this unit sits, which stays fitted: Curtain left.',
     );
     expect(reason('unit: airbag, name: Driver airbag', 'bulkhead')).toMatch(/^\?.*Driver airbag/u);
+  });
+
+  test('that of the driver sits in no crossmember but the one that carries the column', () => {
+    const driver = 'unit: airbag, name: Driver airbag';
+    expect(reason(driver, 'crossmember', 'Upper front crossmember')).toBe(false);
+    expect(reason('unit: airbag, name: Steering wheel airbag', 'bracket', 'Radiator bracket')).toBe(false);
+    expect(reason(driver, 'crossmember', 'Front dashboard crossmember')).toMatch(/^\?/u);
+    expect(reason(driver, 'crossmember', 'Crossmember')).toMatch(/^\?/u);
+    expect(reason('unit: airbag, name: Passenger', 'crossmember', 'Front crossmember')).toMatch(/^\?/u);
   });
 
   test('one of the steering wheel or the dashboard sits in no pillar and no panel', () => {

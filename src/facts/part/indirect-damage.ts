@@ -30,6 +30,12 @@ export function indirectDamageTold({ plan, parts }: Survey): string | undefined 
   return isListed ? undefined : found;
 }
 
+/** Whether the words on what was looked at away from the blow tell of damage, listed or not. */
+export function saysIndirectDamage({ plan }: Survey): boolean {
+  const found = plan.damage?.indirect?.found?.trim();
+  return found !== undefined && !nothing.test(found) && tellsOfDamage(found);
+}
+
 /** Behind "none" only words of damage count; without it, whatever stands there does. */
 function tellsOfDamage(found: string): boolean {
   const isGone = gap.test(found) && goneAgain.test(found) && !lasting.test(found);

@@ -44,7 +44,7 @@ function reasonsOf(survey: Survey, trigger: CheckTrigger): readonly Reason[] {
   }
   const found = new Map<VehicleEnd | undefined, Reason>();
   for (const part of survey.parts) {
-    if (!isMeant(part, trigger)) continue;
+    if (!isMeant(part, trigger) || isNoRadarBehind(part, trigger)) continue;
     const end = trigger.sensor.length === 0 ? undefined : endOfPart(part.name, part.part.kind);
     if (found.has(end)) continue;
     const befell = (trigger.was.length === 0 ? happenings : trigger.was).find((one) => befalls[one](part));
@@ -73,6 +73,17 @@ function isMeant({ part, name }: PartSurvey, { kinds, holds, named, unlessNamed 
     (holds.length === 0 || (part.holds ?? []).some((item) => holds.includes(item))) &&
     (named.length === 0 || named.some(has)) &&
     !unlessNamed.some(has)
+  );
+}
+
+/** A cover through which no radar looks, by its own words, asks for none. What it was mounted on may still. */
+function isNoRadarBehind({ part }: PartSurvey, { sensor }: CheckTrigger): boolean {
+  return (
+    part.kind === 'bumper cover' &&
+    part.radar_behind === false &&
+    !(part.holds ?? []).includes('sensor') &&
+    sensor.length > 0 &&
+    sensor.every((word) => word === 'radar')
   );
 }
 

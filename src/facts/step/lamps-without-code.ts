@@ -1,5 +1,6 @@
 import { numberSays, ownSystem, systemInWords } from './code-system.ts';
 import type { Code } from './code-system.ts';
+import { saysNoLampLit } from './no-lamp-lit.ts';
 import { saysNone } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
 
@@ -13,7 +14,7 @@ const unlit = /\b(?:no|not|none|never|off|out|without|goes out|went out)\b/i;
 export function lampsWithoutCode({ plan }: Survey): string | undefined {
   const text = plan.job?.as_received?.warning_lamps;
   const scan = plan.verify?.scan_before;
-  if (text === undefined || saysNone(text) || scan?.codes === undefined) return undefined;
+  if (text === undefined || saysNoLampLit(text) || scan?.codes === undefined) return undefined;
   const { codes, note } = scan;
   const lit = text.split(/[,;/]|\band\b/).filter((one) => !unlit.test(one));
   const silent = lit.filter((one) => {

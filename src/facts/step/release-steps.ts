@@ -1,3 +1,4 @@
+import { saysNoLampLit } from './no-lamp-lit.ts';
 import { saysNone } from './step-draft.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
@@ -36,11 +37,5 @@ export function releaseSteps(survey: Survey, releaseBecause: string | undefined)
 /** The lamps that were lit when the vehicle came, as the plan tells them; undefined where none was, or nothing is said. */
 export function lampsAsReceived({ plan }: Survey): string | undefined {
   const lamps = plan.job?.as_received?.warning_lamps?.trim();
-  const isNone =
-    lamps === undefined ||
-    saysNone(lamps) ||
-    /^(?:none|nothing|no(?: warning)? (?:lamps?|lights?)|all(?: lamps?| lights?)?(?: were)? (?:off|out))(?: (?:was|were|is|are))?(?: (?:lit|on|seen|shown))?\p{P}?$/iu.test(
-      lamps,
-    );
-  return isNone ? undefined : lamps;
+  return lamps === undefined || saysNoLampLit(lamps) ? undefined : lamps;
 }

@@ -12,7 +12,8 @@ export type RestraintUnit = NonNullable<
 >[number];
 
 /** Whether an undeployed airbag, pretensioner or other unit stays fitted at the part while the part is worked on. */
-export function undeployedUnitStays(survey: Survey, { part, operations }: PartSurvey): TriState {
+export function undeployedUnitStays(survey: Survey, one: PartSurvey): TriState {
+  const { part, operations } = one;
   const units = survey.plan.make_safe?.restraints?.units;
   const here = unitsAt(survey, part.id);
   if (here.length > 0) {
@@ -23,7 +24,7 @@ export function undeployedUnitStays(survey: Survey, { part, operations }: PartSu
   }
   if ((part.holds ?? []).some(isPyrotechnic)) return true;
   // A unit that is left on without its place may sit at any part.
-  if ((units ?? []).some((unit) => isFittedSomewhere(unit) && canSitAt(unit, part.kind))) return undefined;
+  if ((units ?? []).some((unit) => isFittedSomewhere(unit) && canSitAt(unit, one))) return undefined;
   // A list that leaves this part out says that nothing sits here; no list says nothing, and an empty one on a car hardly more.
   const nothingSaid = (units ?? []).length === 0 && survey.plan.vehicle.restraints === undefined;
   return nothingSaid && usuallyCarriesRestraintUnit(part.kind) ? undefined : false;
@@ -97,9 +98,10 @@ export function wasOffBefore(unit: RestraintUnit, step: number | undefined): Tri
 }
 
 /** Why nobody can tell whether a unit sits at a part. */
-export function unitsQuestion(survey: Survey, { part }: PartSurvey): string {
+export function unitsQuestion(survey: Survey, one: PartSurvey): string {
+  const { part } = one;
   const lost = (survey.plan.make_safe?.restraints?.units ?? []).filter(
-    (unit) => isFittedSomewhere(unit) && canSitAt(unit, part.kind),
+    (unit) => isFittedSomewhere(unit) && canSitAt(unit, one),
   );
   return unitsAt(survey, part.id).length > 0 || lost.length === 0
     ? 'The plan does not say which airbags and pretensioners sit at this part and what is done with them.'
@@ -111,15 +113,30 @@ const besideTheWheel: ReadonlySet<PartKind> = new Set<PartKind>([
   ...(['steering part', 'bulkhead', 'trim', 'bracket', 'crossmember', 'restraint unit', 'other'] as const),
 ]);
 
+/** Names of crossmembers and brackets that lie away from the dashboard, and of those that carry it or the steering column. */
+const atTheFarEnd =
+  /\b(?:front|radiator|lock|rear|back|boot|floor|seat|tunnel|roof|bumper|tank|engine|battery|spare wheel)\b/i;
+const carriesColumn =
+  /\b(?:dash\w*|cockpit|instruments?|steering|column|cowl|bulkhead|firewall|cross-?car)\b/i;
+
 /** An airbag of the steering wheel, the dashboard or a knee sits in none of the parts that a body is built of, whoever forgets to say so. */
-function canSitAt({ unit, name }: RestraintUnit, kind: PartSurvey['part']['kind']): boolean {
+function canSitAt({ unit, name }: RestraintUnit, { part, name: partName }: PartSurvey): boolean {
+  const { kind } = part;
   const atTheWheel =
     unit === 'knee airbag' ||
     (unit === 'airbag' &&
       /^(?:driver|passenger|front passenger|steering wheel|dashboard|knee)(?:['’]s)?(?: (?:front )?airbag)?$/iu.test(
         (name ?? '').trim(),
       ));
-  return !atTheWheel || kind === undefined || besideTheWheel.has(kind);
+  if (!atTheWheel || kind === undefined) return true;
+  // The driver's sits in the wheel itself: of crossmembers and brackets only those that carry the column are beside it.
+  const isBodyOnly =
+    (kind === 'crossmember' || kind === 'bracket') &&
+    partName.trim() !== '' &&
+    /^(?:driver|steering wheel)/i.test((name ?? '').trim()) &&
+    atTheFarEnd.test(partName) &&
+    !carriesColumn.test(partName);
+  return !isBodyOnly && besideTheWheel.has(kind);
 }
 
 function nameOf({ name, unit }: RestraintUnit): string {
