@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:d913726f0182cf8a9d940b0039fd9a9e8bd3654ce09d4d460cb25191c348200a":{"pack":"general","version":"3.0.0"}};
+  {"sha256:37cb51c2d69251e041f61d6740e7a65ff685022adb3f7daf5ab69030f272859c":{"pack":"general","version":"1.0.0"},"sha256:487d5850ef2546bd6569b6d3cf0b3cad5713b4f5e65c672b4ad5e262c87bb85a":{"pack":"general","version":"1.1.0"},"sha256:7d36c95653494ea06084447197d1d7c06718ef60cbda6e49de94b318668dc5cc":{"pack":"general","version":"2.0.0"},"sha256:df6ee4670587a0c60bb70ef55ba45373802c3534101a3cb8c61b33c9d6e21111":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '9546447e94ae274c169c2a5ba89811bc62ec349fec9d080b1eb270d525706065');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '66f8a96eec4743c95ba4935de7714da1b78b53b425710f155c2fa4595468980d');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5c34c332b930b38edbd086d8dae0a02b963418794e21eb2931f54bb54486846d');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '94cea6ad6f52bc84ede209a1477d23e900ffcdf81fc48850f3b3db3e5e94dc0c');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
