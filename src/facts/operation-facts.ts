@@ -4,6 +4,7 @@ import { heatFacts } from './heat/heat-facts.ts';
 import { heatSources } from './heat/heat-sources.ts';
 import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
+import { howJoined, isJoinedUnsaid } from './goes-on-unsaid.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { packNotPlaced } from './step/battery-claims.ts';
 import { batteryFittedFacts } from './step/battery-fitted.ts';
@@ -61,7 +62,6 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
 );
 
 const noWord = 'What is to be done is not stated.';
-const notJoined = 'How it is joined is not stated.';
 const wholeAndCut =
   'It is to be replaced whole, and yet the place of a cut or an insert is stated: which of the two is meant?';
 const coldOrHot = 'Whether it is straightened cold or with heat is not stated.';
@@ -83,7 +83,7 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
   const place = `${at}/do`;
   const orNoWord = (reason: string): string => (operation.do === undefined ? noWord : reason);
   const straightens = operation.do === 'straighten';
-  const noMethod = orNoWord(straightens ? coldOrHot : notJoined);
+  const noMethod = orNoWord(straightens ? coldOrHot : howJoined(one));
   const methodAt = straightens ? `${at}/method` : place;
   return {
     'operation.do': statedOr(operation.do, place, noWord),
@@ -111,10 +111,7 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
     'operation.alters_structure': altersStructure(one),
     'operation.hot': computedOr(one.hot, methodAt, noMethod),
     'operation.flame_or_arc': computedOr(flameOrArc(one), methodAt, noMethod),
-    'operation.sparks': computed(
-      heatSources(one).some(({ kind }) => kind === 'cutting or grinding'),
-      methodAt,
-    ),
+    'operation.sparks': computedOr(sparks(one), methodAt, noMethod),
     'operation.joints_stated': computed(jointsStated(one), `${at}/joints`),
     'operation.unit_beside': computedOr(
       fittedUnitBeside(survey, one),
@@ -176,6 +173,12 @@ const joining: ReadonlySet<string> = new Set([
 function jointsStated({ operation, joints, part }: OperationSurvey): boolean {
   if (joints.length > 0 || operation.do === undefined || !joining.has(operation.do)) return true;
   return operation.do === 'replace' && goesOnWithoutWelding(part.part.kind);
+}
+
+/** What may as well be bolted is not said to be cut out. */
+function sparks(one: OperationSurvey): TriState {
+  const isCut = heatSources(one).some(({ kind }) => kind === 'cutting or grinding');
+  return isCut && one.hot === undefined && isJoinedUnsaid(one) ? undefined : isCut;
 }
 
 function flameOrArc(one: OperationSurvey): TriState {

@@ -13,6 +13,7 @@ import { beltDefect, saysBeltsChecked } from './step/belts-checked.ts';
 import { beltKept, beltsUnlooked } from './step/belts-kept.ts';
 import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
+import { firstJoinedUnsaid } from './goes-on-unsaid.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { jointMakerFacts } from './joint/joint-makers.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
@@ -81,6 +82,11 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const list = citedElsewhere(survey, restraints?.replacement_list, '/make_safe/restraints/replacement_list');
   const kept = deployedKept(survey);
   const worked = structuralWork(survey);
+  const weldUnsaid = firstJoinedUnsaid(operations, ({ electricWelding }) => electricWelding);
+  const hotUnsaid = firstJoinedUnsaid(operations, ({ hot }) => hot);
+  const noMethod =
+    weldUnsaid?.reason ??
+    'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.';
   return {
     'plan.stage':
       plan.stage === context.stage
@@ -108,18 +114,18 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
     ),
     'plan.cutting_or_hot_work': computedOr(
       anyYes(operations.map(({ hot }) => hot)),
-      '/parts',
-      'Whether anything is cut or heated on the vehicle cannot be told.',
+      hotUnsaid?.at ?? '/parts',
+      hotUnsaid?.reason ?? 'Whether anything is cut or heated on the vehicle cannot be told.',
     ),
     'plan.electric_welding': computedOr(
       anyYes(operations.map(({ electricWelding }) => electricWelding)),
-      '/parts',
-      'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
+      weldUnsaid?.at ?? '/parts',
+      noMethod,
     ),
     'plan.isolated_for_welding': computedOr(
       isIsolatedForWelding(survey),
-      '/make_safe/high_voltage/isolation',
-      'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
+      weldUnsaid?.at ?? '/make_safe/high_voltage/isolation',
+      noMethod,
     ),
     'plan.bake': computed(isBaked(survey), '/finish/bake'),
     'plan.bake_hottest': computedOr(bakeRange(survey)?.hottest, '/finish/bake', noBakeTemperature),

@@ -1,4 +1,5 @@
 import type { Joint, Operation, Part } from '../generated/plan-types.ts';
+import { weldedOrCut } from './goes-on-unsaid.ts';
 import { isElectric, isPermanent, isWelded } from './joint/joint-methods.ts';
 import { canBeWorkedOffVehicle, goesOnWithoutWelding, isWeldedIn } from './part/part-kinds.ts';
 import { quantityOf } from './quantity-of.ts';
@@ -102,14 +103,14 @@ function traitsOfWord(operation: Operation, part: Part): Traits {
     case 'replace': {
       const partWay = replacedInPart(operation);
       const byItself = arc && goesOnWithoutWelding(part.kind);
-      const welded = arc && !byItself;
+      const welded = byItself ? false : weldedOrCut(operation, part);
       return {
         ...nothing,
         cutsPartWay: byItself && partWay === undefined ? false : partWay,
         works: true,
-        // However it goes on, the old part is drilled, ground or cut out.
-        hot: !goesOnWithoutWelding(part.kind),
-        electricWelding: welded,
+        // However it goes on, the old part is drilled, ground or cut out, unless it was bolted.
+        hot: goesOnWithoutWelding(part.kind) ? false : welded,
+        electricWelding: arc ? welded : false,
       };
     }
     case 'heat':

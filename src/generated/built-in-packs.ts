@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:5c34b46e0dd9c6b7a371cd25913726515dd74cd3fb8e6707a42fe82f106203c1":{"pack":"general","version":"1.0.0"},"sha256:d24b771c19c62b1fec840335221c51f003608d27fc4e09c64774d6db90137ccb":{"pack":"general","version":"1.1.0"},"sha256:c79242c64a5eacdb3c453d31970847a6fea9dee6904e62350b2d5dcb8be35529":{"pack":"general","version":"2.0.0"},"sha256:55ece5d8e73cd11914684e83438668e15ff70c9d30e6a8cad44e5a1ff8473d5e":{"pack":"general","version":"3.0.0"}};
+  {"sha256:28ab9482572d971417b94ab97dbed2defb2e3721495294880108c1696d303bb1":{"pack":"general","version":"1.0.0"},"sha256:57a5f7c768f61ab282105b3723d7050b5f6cfd923970d58595a7bb70550a240f":{"pack":"general","version":"1.1.0"},"sha256:bcea375c0ae6fe7333912822ef6bdaa9c78a9a3a4c8dc69f23d5367093ca04e7":{"pack":"general","version":"2.0.0"},"sha256:6857767b826c904a9b52c077e0cf1a66e798fd4d9d737fbf38e540f39ec03c1b":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'df94fa2c20103f6205481d0ef05a3fa3c4ada399ff100e799a2aa4b8db94135d');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '062d3d285ac2447cfb2423d8c3dc7a879602ab38ee5ed42bc017018bc6fea0e2');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'cac5c22952580c1db151933c17cfc4db1360b28ffcb4afe25f20a6b98e39a552');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ce472fd7e140b00c3c30b26d0574a9d45e797fc7eadf38133f2567957e8106d5');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -114,6 +114,50 @@ test('off the vehicle nothing of the vehicle is hot or carries current; the part
   expect(traits('{ do: section, off_vehicle: false }', 'kind: door')).toBe('cwoe');
 });
 
+describe('a bracket or a part that no kind fits, replaced whole', () => {
+  const whole = (more: string, part = 'kind: other'): string =>
+    traits(`{ do: replace, extent: whole, ${more} }`, part);
+
+  test('is welded or bolted: nobody knows until the plan says it', () => {
+    expect(traits('{ do: replace, extent: whole }', 'kind: other')).toBe('wo?e?');
+    expect(traits('{ do: replace, extent: whole }', 'kind: bracket, structural: false')).toBe('wo?e?');
+    expect(whole('fasteners: { one_time: none }')).toBe('wo?e?');
+    expect(whole('earth_clamp_on: none needed')).toBe('wo?e?');
+  });
+
+  test.each([
+    'fasteners: { one_time: renewed }',
+    'fasteners: { one_time: none, cite: { reference: r } }',
+    'fasteners: { tightened: 2026-09-22 }',
+    'joints: [{ method: bolt }]',
+  ])('neither welded nor cut: %s', (more) => {
+    expect(whole(more)).toBe('w');
+    expect(whole(more, 'kind: bracket, structural: false')).toBe('w');
+  });
+
+  test('neither is a composite welded', () => {
+    expect(traits('{ do: replace, extent: whole }', 'kind: other, class: composite')).toBe('w');
+  });
+
+  test.each([
+    ['kind: other, structural: true', 'fasteners: { one_time: renewed }'],
+    ['kind: bracket, class: press-hardened', 'fasteners: { one_time: renewed }'],
+    ['kind: bracket, name: Welded bracket', 'fasteners: { one_time: renewed }'],
+    ['kind: reinforcement', 'fasteners: { one_time: renewed }'],
+    ['name: of no kind', 'fasteners: { one_time: renewed }'],
+    ['kind: other', 'earth_clamp: on the same part'],
+    ['kind: other', 'cut_with: grinder'],
+  ])('taken for welded: %s, %s', (part, more) => {
+    expect(whole(more, part)).toBe('woe');
+  });
+
+  test('its joints say more than its kind', () => {
+    expect(whole(spots)).toBe('woe');
+    expect(whole(rivets)).toBe('wo');
+    expect(whole('joints: [{ method: bolt }, { method: arc seam }]')).toBe('woe');
+  });
+});
+
 test('what is part of the body is not welded off the vehicle, whatever the plan says; what comes off may be filed there', () => {
   for (const kind of ['kind: sill', 'kind: door ring', 'kind: other', 'name: of no kind']) {
     expect(traits('{ do: section, off_vehicle: true }', kind)).toBe('cwoe');
