@@ -108,7 +108,7 @@ describe('running gear that is bolted on', () => {
 
   test('alignment, road test and the page of the bolts stay asked for', () => {
     expect(ids(['  road_test: { done: 2026-10-15, result: passed }\n', ''])).toContain('road-test-missing');
-    expect(ids([/  alignment:\n(?: {4}.*\n)+/u.exec(knuckle)?.[0] ?? 'none', ''])).toContain(
+    expect(ids([/ {2}alignment:\n(?: {4}.*\n)+/u.exec(knuckle)?.[0] ?? 'none', ''])).toContain(
       'alignment-missing',
     );
   });
