@@ -1,6 +1,7 @@
 import type { FaultList } from '../packs/reading/fault-list.ts';
 import { pointerTo } from '../plan/pointer.ts';
 import type { SchemaError } from '../plan/schema-error.ts';
+import { kindsOf, wordsOf } from '../packs/reading/schema-words.ts';
 
 /** Puts what the schema of keys refused into words, each place once. `valueAt` gives what was written at a pointer. */
 export function tellKeyErrors(
@@ -87,20 +88,3 @@ const keyWords: readonly string[] = [
   ...['documents', 'revision', 'at', 'without_revision', 'without_place', 'of', 'value', 'within', 'nearly'],
   ...['accept', 'entry', 'called', 'topic', 'each'],
 ];
-
-const kinds: Readonly<Record<string, string>> = {
-  string: 'a text',
-  integer: 'a whole number',
-  number: 'a number',
-  array: 'a list',
-  object: 'entries with keys',
-};
-
-function kindsOf(types: unknown): string {
-  const named: readonly unknown[] = Array.isArray(types) ? types : [types];
-  return named.map((type) => kinds[String(type)] ?? String(type)).join(' or ');
-}
-
-function wordsOf(values: unknown): readonly string[] {
-  return Array.isArray(values) ? values.map(String) : [];
-}

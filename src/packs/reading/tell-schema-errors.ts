@@ -1,6 +1,7 @@
 import { pointerTo } from '../../plan/pointer.ts';
 import type { SchemaError } from '../../plan/schema-error.ts';
 import type { FaultList } from './fault-list.ts';
+import { kindsOf, wordsOf } from './schema-words.ts';
 
 /** Puts what the schema of packs refused into words, each fault once. `valueAt` gives what was written at a pointer. */
 export function tellSchemaErrors(
@@ -119,21 +120,3 @@ const packKeys: readonly string[] = [
   ...['grade', 'strength', 'class', 'thickness', 'one_piece', 'under'],
   ...['shall', 'shall_not', 'may', 'conditions', 'maker', 'models', 'min', 'max', 'above', 'below', 'known'],
 ];
-
-const kinds: Readonly<Record<string, string>> = {
-  string: 'a text',
-  integer: 'a whole number',
-  number: 'a number',
-  boolean: 'true or false',
-  array: 'a list',
-  object: 'entries with keys',
-};
-
-function kindsOf(types: unknown): string {
-  const named: readonly unknown[] = Array.isArray(types) ? types : [types];
-  return named.map((type) => kinds[String(type)] ?? String(type)).join(' or ');
-}
-
-function wordsOf(values: unknown): readonly string[] {
-  return Array.isArray(values) ? values.map(String) : [];
-}
