@@ -1,12 +1,13 @@
 import { existsSync } from 'node:fs';
-import { InvalidArgumentError, Option } from 'commander';
+import { InvalidArgumentError } from 'commander';
 import type { Command } from 'commander';
-import { readDate } from '../../quantity/iso-date.ts';
 import type { Shard } from '../../report/plan-report.ts';
 import { check } from './check.ts';
 import { fix } from './fix.ts';
 import type { FixOptions } from './fix.ts';
 import { explain } from './explain.ts';
+import { lockedOption, rulesOption, stageOption } from '../judging/judging-options.ts';
+import { dayArgument } from '../option-values.ts';
 import { isTerminal } from '../reporting/is-terminal.ts';
 import { progressOf } from '../reporting/progress.ts';
 import { addReportOptions, outputOptions } from '../reporting/report-options.ts';
@@ -39,20 +40,9 @@ export function addCheckCommand(planish: Command, today: () => number): void {
       'judge as of this day, such as 2026-10-05 (today in UTC when not given)',
       dayArgument,
     )
-    .addOption(
-      new Option('--stage <stage>', 'ask this question instead of the one that each plan asks').choices([
-        'draft',
-        'start',
-        'release',
-      ]),
-    )
-    .option(
-      '--rules <pack>',
-      'a further rule pack: its folder, a folder of several, a packed file (.tgz) or an npm package; may be given again',
-      collect,
-      [],
-    )
-    .option('--locked', 'judge only by the packs that planish.lock.yaml fixes, and by no others', false)
+    .addOption(stageOption())
+    .addOption(rulesOption())
+    .addOption(lockedOption())
     .option('--changed-since <commit>', 'judge only what was changed since the branch left this commit (git)')
     .option(
       '--shard <part/parts>',
@@ -121,16 +111,6 @@ function whyWrong(plans: readonly string[], flags: CheckFlags): string | undefin
 
 function fixOptions({ yes }: CheckFlags): FixOptions {
   return { yes, isTerminal: isTerminal('stdin') && isTerminal('stderr'), columns: 80 };
-}
-
-function collect(folder: string, before: readonly string[]): readonly string[] {
-  return [...before, folder];
-}
-
-function dayArgument(text: string): number {
-  const reading = readDate(text);
-  if (!reading.ok) throw new InvalidArgumentError(reading.reason);
-  return reading.day;
 }
 
 function shardArgument(text: string): Shard {

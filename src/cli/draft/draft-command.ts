@@ -2,6 +2,8 @@ import { Option } from 'commander';
 import type { Command } from 'commander';
 import { draftQuestions } from '../../draft/questions.ts';
 import { askAtTerminal } from '../ask.ts';
+import { rulesAsForCheckOption } from '../judging/judging-options.ts';
+import { collect } from '../option-values.ts';
 import { isTerminal } from '../reporting/is-terminal.ts';
 import { draft } from './draft.ts';
 
@@ -25,7 +27,7 @@ export function addDraftCommand(planish: Command): void {
   command
     .option('--part <part>', 'a part: what it is, its side, its damage; may be given again', collect, [])
     .option('--no-ask', 'ask nothing, though there is a terminal')
-    .option('--rules <pack>', 'a vehicle pack to fill in from, as in check; may be given again', collect, [])
+    .addOption(rulesAsForCheckOption('a vehicle pack to fill in from'))
     .option('-o, --output <file>', 'write to this file, and never over one that is there')
     .option('--force', 'replace a file that is there, but no signed plan', false)
     .addHelpText('after', help)
@@ -50,10 +52,6 @@ export function addDraftCommand(planish: Command): void {
         force: flags.force,
       });
     });
-}
-
-function collect(one: string, before: readonly string[]): readonly string[] {
-  return [...before, one];
 }
 
 function lowered(question: string): string {

@@ -2,6 +2,7 @@ import { Option } from 'commander';
 import type { Command } from 'commander';
 import { timesIfUnstated } from '../../facts/heat/heats-of-place.ts';
 import { wantsColour } from '../reporting/colour-choice.ts';
+import { rulesAsForCheckOption } from '../judging/judging-options.ts';
 import { isTerminal } from '../reporting/is-terminal.ts';
 import { heat } from './heat.ts';
 import type { SeamArguments } from './seam-options.ts';
@@ -62,7 +63,7 @@ export function addHeatCommand(planish: Command, today: () => number): void {
     .addOption(
       new Option('--format <form>', 'form of the answer').choices(['text', 'json', 'csv']).default('text'),
     )
-    .option('--rules <pack>', 'a further rule pack, as in check; may be given again', collect, [])
+    .addOption(rulesAsForCheckOption())
     .option('--svg <file>', 'write the picture as SVG')
     .option('--force', 'let --svg replace a file, but no signed plan', false)
     .addHelpText('after', help)
@@ -78,10 +79,6 @@ export function addHeatCommand(planish: Command, today: () => number): void {
         columns: 80,
       });
     });
-}
-
-function collect(folder: string, before: readonly string[]): readonly string[] {
-  return [...before, folder];
 }
 
 const help = `

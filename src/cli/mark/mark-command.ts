@@ -1,6 +1,7 @@
 import { Option } from 'commander';
 import type { Command } from 'commander';
 import { wantsColour } from '../reporting/colour-choice.ts';
+import { rulesAsForCheckOption } from '../judging/judging-options.ts';
 import { isTerminal } from '../reporting/is-terminal.ts';
 import { mark } from './mark.ts';
 import type { MarkForm } from './mark.ts';
@@ -29,7 +30,7 @@ export function addMarkCommand(planish: Command, today: () => number): void {
     .option('-o, --output <file>', 'write the marks to this file')
     .option('--numbers <file>', 'numbers in place of names; this file says which number is whose')
     .option('--reveal', 'give the answers of the key too', false)
-    .option('--rules <pack>', 'a further rule pack, as in check; may be given again', collect, [])
+    .addOption(rulesAsForCheckOption())
     .option('--force', 'replace files that are there, but no signed plan', false)
     .addHelpText('after', help)
     .exitOverride()
@@ -41,10 +42,6 @@ export function addMarkCommand(planish: Command, today: () => number): void {
         columns: 80,
       });
     });
-}
-
-function collect(folder: string, before: readonly string[]): readonly string[] {
-  return [...before, folder];
 }
 
 const help = `

@@ -1,7 +1,7 @@
-import { InvalidArgumentError, Option } from 'commander';
+import { Option } from 'commander';
 import type { Command } from 'commander';
 import { formatDay } from '../../quantity/format-day.ts';
-import { readDate } from '../../quantity/iso-date.ts';
+import { collect, dayArgument } from '../option-values.ts';
 import { checkPacks } from './packs-check.ts';
 import { diff } from './packs-diff.ts';
 import { newPack } from './packs-new.ts';
@@ -89,16 +89,6 @@ interface ReleaseFlags {
 /** `--format` of the commands that answer in two forms. */
 export function formOption(): Option {
   return new Option('--format <form>', 'form of the answer').choices(['text', 'json']).default('text');
-}
-
-function collect(one: string, before: readonly string[] | undefined): readonly string[] {
-  return [...(before ?? []), one];
-}
-
-function dayArgument(text: string): number {
-  const reading = readDate(text);
-  if (!reading.ok) throw new InvalidArgumentError(reading.reason);
-  return reading.day;
 }
 
 const checkHelp = `

@@ -1,5 +1,7 @@
 import type { Command } from 'commander';
 import { nearestWords } from '../../plan/nearest-word.ts';
+import { rulesAsForCheckOption } from '../judging/judging-options.ts';
+import { collect } from '../option-values.ts';
 import { complain } from '../complain.ts';
 import { canonical } from './packs-canonical.ts';
 import { addAuthorCommands, formOption } from './packs-author-commands.ts';
@@ -13,7 +15,7 @@ export function addPacksCommand(planish: Command, today: () => number): void {
     .description('look at rule packs, write and release them, and fix their versions')
     // Options before a command below are those of `packs`, behind it those of the command.
     .enablePositionalOptions()
-    .option('--rules <pack>', 'a further rule pack, as for check; may be given again', collect, [])
+    .addOption(rulesAsForCheckOption())
     .addOption(formOption())
     .addHelpText('after', help)
     .allowExcessArguments()
@@ -40,16 +42,11 @@ export function addPacksCommand(planish: Command, today: () => number): void {
     .command('lock')
     .description('write planish.lock.yaml: the exact packs by which the plans of a folder are judged')
     .argument('[folder]', 'folder of the jobs; the working folder when left out', '.')
-    .option(
-      '--rules <pack>',
-      'a further rule pack, as for check; may be given again',
-      (one: string, before: readonly string[]) => [...before, one],
-      [],
-    )
+    .addOption(rulesAsForCheckOption())
     .option(
       '--pin <pack@range>',
       'a pack in a certain version, such as general@1; may be given again',
-      (one: string, before: readonly string[]) => [...before, one],
+      collect,
       [],
     )
     .addHelpText('after', lockHelp)
@@ -57,10 +54,6 @@ export function addPacksCommand(planish: Command, today: () => number): void {
     .action((folder: string, options: LockArguments) => {
       process.exitCode = lock(folder, options.rules, options.pin);
     });
-}
-
-function collect(one: string, before: readonly string[]): readonly string[] {
-  return [...before, one];
 }
 
 /** Whatever stands where a command of `packs` should. */

@@ -1,6 +1,7 @@
 import { Option } from 'commander';
 import type { Command } from 'commander';
 import { wantsColour } from '../reporting/colour-choice.ts';
+import { rulesAsForCheckOption } from '../judging/judging-options.ts';
 import { isTerminal } from '../reporting/is-terminal.ts';
 import { rules } from './rules.ts';
 import type { RulesOptions } from './rules.ts';
@@ -11,12 +12,7 @@ export function addRulesCommand(planish: Command): void {
     .command('rules')
     .description('list the rules, or show one whole: what it finds, why, and what to do instead')
     .argument('[id|topic]', 'a rule, also one that has ended, or a topic such as section or heat')
-    .option(
-      '--rules <pack>',
-      'a further rule pack, as for check; may be given again',
-      (one: string, before: readonly string[]) => [...before, one],
-      [],
-    )
+    .addOption(rulesAsForCheckOption())
     .addOption(
       new Option('--format <form>', 'form of the answer')
         .choices(['text', 'json', 'markdown'])

@@ -1,6 +1,7 @@
-import { InvalidArgumentError, Option } from 'commander';
+import { Option } from 'commander';
 import type { Command } from 'commander';
-import { readDate } from '../../quantity/iso-date.ts';
+import { rulesOption, stageOption } from '../judging/judging-options.ts';
+import { collect, countArgument, dayArgument } from '../option-values.ts';
 import { wantsColour } from '../reporting/colour-choice.ts';
 import { isTerminal } from '../reporting/is-terminal.ts';
 import { progressOf } from '../reporting/progress.ts';
@@ -40,24 +41,13 @@ export function addRecheckCommand(planish: Command, today: () => number): void {
       collect,
       [],
     )
-    .option(
-      '--rules <pack>',
-      'a further rule pack: its folder, a folder of several, a packed file (.tgz) or an npm package; may be given again',
-      collect,
-      [],
-    )
+    .addOption(rulesOption())
     .option(
       '--report <file>',
       'what check wrote then (json or ndjson): its verdicts count, and its facts are compared',
     )
     .option('--as-of <date>', 'judge all as of this day; else as of the report or the signature', dayArgument)
-    .addOption(
-      new Option('--stage <stage>', 'ask this question instead of the one that each plan asks').choices([
-        'draft',
-        'start',
-        'release',
-      ]),
-    )
+    .addOption(stageOption())
     .addOption(
       new Option('--format <form>', 'form of the answer').choices(['text', 'json', 'csv']).default('text'),
     )
@@ -81,21 +71,6 @@ export function addRecheckCommand(planish: Command, today: () => number): void {
         progress: (total) => progressOf(total, isTerminal('stderr')),
       });
     });
-}
-
-function collect(one: string, before: readonly string[]): readonly string[] {
-  return [...before, one];
-}
-
-function dayArgument(text: string): number {
-  const reading = readDate(text);
-  if (!reading.ok) throw new InvalidArgumentError(reading.reason);
-  return reading.day;
-}
-
-function countArgument(text: string): number {
-  if (!/^\d{1,9}$/u.test(text.trim())) throw new InvalidArgumentError('It takes a whole number from 0.');
-  return Number(text);
 }
 
 const help = `

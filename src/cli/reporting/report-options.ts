@@ -1,5 +1,6 @@
 import { InvalidArgumentError, Option } from 'commander';
 import type { Command } from 'commander';
+import { countArgument } from '../option-values.ts';
 import { wantsColour } from './colour-choice.ts';
 import { isTerminal } from './is-terminal.ts';
 import { nearestWords } from '../../plan/nearest-word.ts';
@@ -74,10 +75,4 @@ function collectWish(text: string, before: readonly OutputWish[]): readonly Outp
     );
   }
   return [...before, { form, file: text.slice(mark + 1) }];
-}
-
-function countArgument(text: string): number {
-  const count = /^\d{1,9}$/u.test(text.trim()) ? Number(text) : Number.NaN;
-  if (Number.isNaN(count)) throw new InvalidArgumentError('It takes a whole number from 0.');
-  return count;
 }

@@ -1,7 +1,7 @@
-import { InvalidArgumentError, Option } from 'commander';
 import type { Command } from 'commander';
 import type { PlanStage } from '../../facts/context.ts';
-import { readDate } from '../../quantity/iso-date.ts';
+import { lockedOption, rulesOption, stageOption } from '../judging/judging-options.ts';
+import { dayArgument } from '../option-values.ts';
 import { sheet } from './sheet.ts';
 
 interface SheetFlags {
@@ -26,20 +26,9 @@ export function addSheetCommand(planish: Command, today: () => number): void {
       'judge as of this day, such as 2026-10-05 (today in UTC when not given)',
       dayArgument,
     )
-    .addOption(
-      new Option('--stage <stage>', 'ask this question instead of the one that the plan asks').choices([
-        'draft',
-        'start',
-        'release',
-      ]),
-    )
-    .option(
-      '--rules <pack>',
-      'a further rule pack: its folder, a folder of several, a packed file (.tgz) or an npm package; may be given again',
-      collect,
-      [],
-    )
-    .option('--locked', 'judge only by the packs that planish.lock.yaml fixes, and by no others', false)
+    .addOption(stageOption('the plan asks'))
+    .addOption(rulesOption())
+    .addOption(lockedOption())
     .addHelpText('after', help)
     .exitOverride()
     .action((plan: string, { output, force, asOf, stage, rules, locked }: SheetFlags) => {
@@ -52,16 +41,6 @@ export function addSheetCommand(planish: Command, today: () => number): void {
         locked,
       });
     });
-}
-
-function collect(pack: string, before: readonly string[]): readonly string[] {
-  return [...before, pack];
-}
-
-function dayArgument(text: string): number {
-  const reading = readDate(text);
-  if (!reading.ok) throw new InvalidArgumentError(reading.reason);
-  return reading.day;
 }
 
 const help = `

@@ -1,6 +1,6 @@
-import { InvalidArgumentError } from 'commander';
 import type { Command } from 'commander';
-import { readDate } from '../../quantity/iso-date.ts';
+import { lockedOption, rulesAsForCheckOption } from '../judging/judging-options.ts';
+import { dayArgument } from '../option-values.ts';
 import { wantsColour } from '../reporting/colour-choice.ts';
 import { isTerminal } from '../reporting/is-terminal.ts';
 import { canonical, sign } from './sign.ts';
@@ -26,12 +26,16 @@ export function addSignCommand(planish: Command, today: () => number): void {
     .option('--by <name>', 'who signs')
     .option('--role <role>', 'in which role, such as "workshop lead"')
     .option('--qualification <text>', 'certificate or qualification, with its number or date')
-    .option('--date <date>', 'day of the signature (the day as of which it is judged, when not given)', day)
-    .option('--as-of <date>', 'judge as of this day (today in UTC when not given)', day)
+    .option(
+      '--date <date>',
+      'day of the signature (the day as of which it is judged, when not given)',
+      dayArgument,
+    )
+    .option('--as-of <date>', 'judge as of this day (today in UTC when not given)', dayArgument)
     .option('--again', 'put this signature in place of the one that the plan bears', false)
     .option('--canonical', 'sign nothing: print the form that the digest is taken of', false)
-    .option('--rules <pack>', 'a further rule pack, as in check; may be given again', collect, [])
-    .option('--locked', 'judge only by the packs that planish.lock.yaml fixes', false)
+    .addOption(rulesAsForCheckOption())
+    .addOption(lockedOption())
     .addHelpText('after', help)
     .exitOverride()
     .action((plan: string, { canonical: isCanonical, ...flags }: SignFlags) => {
@@ -46,16 +50,6 @@ export function addSignCommand(planish: Command, today: () => number): void {
             columns: 80,
           });
     });
-}
-
-function collect(folder: string, before: readonly string[]): readonly string[] {
-  return [...before, folder];
-}
-
-function day(text: string): number {
-  const reading = readDate(text);
-  if (!reading.ok) throw new InvalidArgumentError(reading.reason);
-  return reading.day;
 }
 
 const help = `
