@@ -180,7 +180,10 @@ export const faultsAroundSeams: readonly Fault[] = [
   {
     ...ofRail,
     name: 'no point on the rail that is replaced, only on the apron',
-    changes: [['{ name: R1, on: rail-l', '{ name: R1, on: apron-l']],
+    changes: [
+      ['{ name: R1, on: rail-l', '{ name: R1, on: apron-l'],
+      ['{ name: R3, on: rail-l', '{ name: R3, on: apron-l'],
+    ],
     rule: 'worked-part-not-measured',
     on: '  points:',
   },

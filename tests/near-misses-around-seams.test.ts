@@ -146,3 +146,10 @@ test('a permit for a hold of the whole plan may name the part that it was met on
   expect(ruleIds(judgeText(permit('post-r')))).not.toContain('deviation-matches-nothing');
   expect(ruleIds(judgeText(permit('nobody')))).toContain('deviation-matches-nothing');
 });
+
+test('a rail that is measured at one point alone gets a note, at two none', () => {
+  const notes = (plan: string): readonly string[] => ruleIds(judgeText(plan), ['note']);
+  const atOne = changed(wholeJob, [['{ name: R3, on: rail-l', '{ name: R3, on: apron-l']]);
+  expect(notes(wholeJob)).not.toContain('worked-part-measured-at-one-point');
+  expect(notes(atOne)).toContain('worked-part-measured-at-one-point');
+});

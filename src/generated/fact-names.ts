@@ -531,6 +531,7 @@ export interface FactNames {
     | 'measurement.before_late'
     | 'measurement.after_early'
     | 'measurement.unmeasured'
+    | 'measurement.at_one_point'
     | 'measurement.unmeasured_before'
     | 'measurement.dropped'
     | 'measurement.system'
@@ -1256,6 +1257,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.before_late': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement before the repair is later than structural work.' },
   'measurement.after_early': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement after the repair is older than structural work.' },
   'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards. For what frames a door the diagonals of an opening do as well, and for a smaller part than rail, apron, tower, pillar and ring a point on a part that it touches.' },
+  'measurement.at_one_point': { kind: 'measurement', type: 'text', description: 'Rails, pillars and rings that were replaced, cut, straightened or heated and bear one single point measured afterwards, so that they may lie turned about it. For what frames a door the diagonals of an opening do as well.' },
   'measurement.unmeasured_before': { kind: 'measurement', type: 'text', description: 'Structural parts that were hit and are replaced, cut, straightened or heated, of which no point was measured before, nor one on a part that they touch, nor, for what frames a door, the diagonals of an opening.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },

@@ -43,6 +43,18 @@ describe('a part that was worked on', () => {
     expect(unmeasured(`${rail}, { id: apron, kind: apron }`, point('apron'))).toBe('Rail');
   });
 
+  test('a rail bears more than one, for it can lie turned about a single one', () => {
+    const atOne = (points: string, parts = rail): unknown =>
+      factsOf(`parts: [${parts}]\nmeasurements: { points: [${points}] }`).value('measurement.at_one_point');
+    expect(atOne(point('rail'))).toBe('Rail');
+    expect(atOne(`${point('rail')}, ${point('apron')}`)).toBe('Rail');
+    for (const fine of [`${point('rail')}, ${point('rail')}`, '', point('apron')])
+      expect(atOne(fine)).toEqual(expect.stringMatching(/^\?/u));
+    expect(atOne(point('rail'), rail.replace('front rail', 'strut tower'))).toEqual(
+      expect.stringMatching(/^\?/u),
+    );
+  });
+
   test('a smaller part bears a point, or a part that it touches does, whichever names the other', () => {
     const cross = rail.replace('front rail', 'crossmember');
     expect(unmeasured(cross, point('floor'))).toBe('Rail');

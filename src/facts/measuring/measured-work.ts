@@ -10,6 +10,7 @@ type MeasuredWorkFact =
   | 'measurement.before_late'
   | 'measurement.after_early'
   | 'measurement.unmeasured'
+  | 'measurement.at_one_point'
   | 'measurement.unmeasured_before';
 
 /** The measuring against the work: taken before it and after it, and at the place of it. */
@@ -32,6 +33,11 @@ export function measuredWorkFacts(
       unmeasured(survey, measurements).join(', ') || undefined,
       `${at}/points`,
       'Every part that was replaced, cut, straightened or heated is measured.',
+    ),
+    'measurement.at_one_point': computedOr(
+      atOnePoint(survey, measurements).join(', ') || undefined,
+      `${at}/points`,
+      'Every rail, pillar and ring that was worked on is measured at two points, or at none.',
     ),
     'measurement.unmeasured_before': computedOr(
       (measurements.points ?? []).length === 0
@@ -80,17 +86,31 @@ type Point = NonNullable<PlanMeasurements['points']>[number];
  * sheet: then one on a part that it touches does.
  */
 function unmeasured(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
-  // One that was left out without a word is told as such.
-  const isTold = (point: Point): boolean =>
-    point.after !== undefined || (point.before !== undefined && point.dropped_because === undefined);
   const measured = new Set((points ?? []).filter(isTold).map(({ on }) => on));
-  const openingMeasured = (openings ?? []).some(({ diagonals_after: after }) => after?.length === 2);
-  return workedParts(survey, openingMeasured)
+  return workedParts(survey, isOpeningMeasured(openings))
     .filter((one) => {
       const telling = kindIs(one.part.kind, 'bears points') ? [one] : [one, ...touching(survey, one)];
       return !telling.some(({ part }) => measured.has(part.id));
     })
     .map(({ name }) => name);
+}
+
+/** Long members among them that one point holds: they can lie turned about it, and no number shows it. */
+function atOnePoint(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
+  const on = (points ?? []).filter(isTold).map((point) => point.on);
+  return workedParts(survey, isOpeningMeasured(openings))
+    .filter(({ part }) => kindIs(part.kind, 'bears points') && kindIs(part.kind, 'hollow'))
+    .filter(({ part }) => on.filter((one) => one === part.id).length === 1)
+    .map(({ name }) => name);
+}
+
+/** One that was left out without a word is told as such. */
+function isTold(point: Point): boolean {
+  return point.after !== undefined || (point.before !== undefined && point.dropped_because === undefined);
+}
+
+function isOpeningMeasured(openings: PlanMeasurements['openings']): boolean {
+  return (openings ?? []).some(({ diagonals_after: after }) => after?.length === 2);
 }
 
 /** Of those the ones that were hit and are worked on, and were not measured before, nor a part that they touch: how far it went is not known. */
