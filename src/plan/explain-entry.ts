@@ -41,13 +41,32 @@ export function explainEntry(
     case 'maxLength':
       return { fault: 'too long', sentence: 'This text is longer than the key takes.' };
     case 'maxItems':
-      return { fault: 'too long', sentence: 'This list has more entries than the key takes.' };
+      return { fault: 'too long', sentence: entryCount(error, part, given) };
     case 'minItems':
+      return { fault: 'wrong kind', sentence: entryCount(error, part, given) };
     case 'minLength':
       return { fault: 'wrong kind', sentence: 'Something is missing here: too little is written.' };
     default:
       return wrongKind(expectedKind(part), given);
   }
+}
+
+/** How many entries stand in a list, and how many may: "2 entries stand here; 3 are needed." */
+function entryCount(
+  { keyword, params }: SchemaError,
+  part: SchemaPart | undefined,
+  given: LocatedNode | undefined,
+): string {
+  const count = given?.kind === 'list' ? given.items.length : 0;
+  const stand = count === 1 ? 'stands 1 entry' : `stand ${count === 0 ? 'no' : String(count)} entries`;
+  const limit = String(params['limit']);
+  const bound =
+    part?.['minItems'] !== undefined && part['minItems'] === part['maxItems']
+      ? `${limit} are needed`
+      : keyword === 'minItems'
+        ? `at least ${limit} are needed`
+        : `at most ${limit} can be taken`;
+  return `Here ${stand}; ${bound}.`;
 }
 
 /** A key that the schema does not know at this place. */

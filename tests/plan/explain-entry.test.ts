@@ -117,11 +117,30 @@ describe('ranges and lengths', () => {
 
   test.each([
     ['maxLength', 'too long'],
-    ['maxItems', 'too long'],
-    ['minItems', 'wrong kind'],
     ['minLength', 'wrong kind'],
   ])('%s is %s', (keyword, fault) => {
     expect(explain(keyword, { type: 'string' }, scalar('x'))).toMatch(new RegExp(`^${fault}: .+\\.$`, 'u'));
+  });
+});
+
+describe('a list of another length', () => {
+  const list = (length: number): LocatedNode => ({
+    kind: 'list',
+    items: Array.from({ length }, () => scalar('1 mm')),
+    range,
+  });
+  const told = (keyword: string, limit: number, part: SchemaPart, given: LocatedNode): string =>
+    explainEntry({ instancePath: '', keyword, params: { limit } }, part, given).sentence;
+
+  test('says how many entries stand there and how many are needed', () => {
+    const three = { minItems: 3, maxItems: 3 };
+    expect(told('minItems', 3, three, list(2))).toBe('Here stand 2 entries; 3 are needed.');
+    expect(told('maxItems', 3, three, list(4))).toBe('Here stand 4 entries; 3 are needed.');
+    expect(told('minItems', 3, { minItems: 3 }, list(1))).toBe('Here stands 1 entry; at least 3 are needed.');
+    expect(told('maxItems', 5, { maxItems: 5 }, list(6))).toBe(
+      'Here stand 6 entries; at most 5 can be taken.',
+    );
+    expect(told('minItems', 3, three, list(0))).toBe('Here stand no entries; 3 are needed.');
   });
 });
 
