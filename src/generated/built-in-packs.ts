@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:05afaeff4a64e764a867dabc4a654bff8f541827bd313395f18afdc80eb3c433":{"pack":"general","version":"1.0.0"},"sha256:0f5907bd9572495f99d5f634ed0aa6fba72c1d34b967ef7249118d91936a591f":{"pack":"general","version":"1.1.0"},"sha256:02ad6b6d2e9f645dfff02dcdf4ac4fbcdae31299765c5e8755918a78a2763661":{"pack":"general","version":"2.0.0"},"sha256:4c1d57d8467cfe2a3786bf2f48d37cfd34333033d680e0fd8a9b6cdf8c82f167":{"pack":"general","version":"3.0.0"}};
+  {"sha256:f5a5efc1cff9ea0c3194f4a1f66f6b8e0cced9a97d7b3489759811ac8b25018d":{"pack":"general","version":"1.0.0"},"sha256:c4bf19270186cf1d629c78b1f022e393a2975cb3def4d54439109693fe5f14a8":{"pack":"general","version":"1.1.0"},"sha256:56a083c77a3a62c5b320da90899c0195ea388c92170aae0ebff97c62bc2b9478":{"pack":"general","version":"2.0.0"},"sha256:9f5a9477efca4e34c6c07d3f706850bab63eea7fe53090732329ef7298067882":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'fccd0e2a7ffd89f19446b7d6f0108a8732cbd73a3886ee69dd18db757c0499c0');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c5f0142332cae341fb0053a22f3485d4ded545886ac525d2c82f7b388499aabf');
   return packs;
 }
 
