@@ -178,6 +178,8 @@ export interface Finding {
   /** Where the rule comes from. */
   readonly source: string;
   readonly at: Place;
+  /** Places of the entries that contradict it. */
+  readonly against?: readonly Place[];
   /** JSON pointer into the plan. */
   readonly pointer: string;
   /** Whether the finding asks for a fact that is not known. */

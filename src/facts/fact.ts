@@ -12,6 +12,8 @@ export interface KnownFact {
   readonly at?: string;
   /** One sentence for the report: the table, the method, or what was assumed and why. */
   readonly note?: string;
+  /** JSON pointers of the entries that contradict the one at `at`; a finding on this fact names them as well. */
+  readonly against?: readonly string[];
 }
 
 export interface UnknownFact {

@@ -17,6 +17,16 @@ export function computed(value: FactValue, at?: string, note?: string): KnownFac
   return known(value, 'computed', at, note);
 }
 
+/** What two or more entries of the plan say against each other: a finding names all their lines. */
+export function contradicted(value: FactValue, at: string, against: readonly string[]): KnownFact {
+  return against.length === 0 ? computed(value, at) : { known: true, value, from: 'computed', at, against };
+}
+
+/** Whether entries contradict the one at a place: those that do, none when it stands alone. */
+export function contradictedBy(at: string, against: readonly string[]): KnownFact {
+  return contradicted(against.length > 0, at, against);
+}
+
 /** A value taken from a table of common knowledge; the note names it. */
 export function tabled(value: FactValue, note: string, at?: string): KnownFact {
   return known(value, 'table', at, note);

@@ -4,7 +4,7 @@ import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { isCutUnjoined } from './joint/joint-at-cut.ts';
 import { isWelded } from './joint/joint-methods.ts';
-import { computed, computedOr, statedOr } from './make-fact.ts';
+import { computed, computedOr, contradictedBy, statedOr } from './make-fact.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { citedForOther, isBody, isRunningGear, mattersOfBolting } from './papers/matter-of.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
@@ -35,7 +35,7 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
   return {
     'operation.second_cut': computed(isSecondCut(survey, one), at),
     'operation.cut_unjoined': computed(isCutUnjoined(survey, one), `${at}/at`),
-    'operation.painted_before_weld': computed(isPaintedBeforeWeld(one), `${at}/done`),
+    'operation.painted_before_weld': contradictedBy(`${at}/done`, weldedAfterPaint(one)),
     'operation.added_metal': computedOr(added, `${at}/added_metal`, 'No added plate or sleeve is stated.'),
     'operation.added_metal_cited': computed(isCited(operation.added_metal_cite), `${at}/added_metal_cite`),
     'operation.film_cited': computed(isCited(operation.film_cite), `${at}/film_cite`),
@@ -66,7 +66,10 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
       torque?.at ?? `${at}/fasteners/cite`,
       'A page of this vehicle is cited for the torque, or none at all.',
     ),
-    'operation.tightened_before_fitted': computed(isTightenedBefore(one), `${at}/fasteners/tightened`),
+    'operation.tightened_before_fitted': contradictedBy(
+      `${at}/fasteners/tightened`,
+      isTightenedBefore(one) ? [`${at}/done`] : [],
+    ),
     'operation.bolts_tightened': computed(bolts?.tightened !== undefined, `${at}/fasteners/tightened`),
   };
 }
@@ -79,14 +82,15 @@ function citedForOtherMatter(survey: Survey, { operation, part }: OperationSurve
 }
 
 /** Only what days and times prove: on one day without times the order is the usual one. */
-function isPaintedBeforeWeld({ operation, part, offVehicle }: OperationSurvey): boolean {
-  if (operation.do !== 'refinish' || offVehicle || operation.off_vehicle === true) return false;
-  return part.operations.some(({ operation: other, joints }) =>
-    joints.some(
-      ({ joint }) =>
-        joint.method !== undefined &&
-        isWelded(joint.method) &&
-        isNotAfter(joint.done ?? other.done, operation.done) === false,
+function weldedAfterPaint({ operation, part, offVehicle }: OperationSurvey): readonly string[] {
+  if (operation.do !== 'refinish' || offVehicle || operation.off_vehicle === true) return [];
+  return part.operations.flatMap(({ operation: other, joints, at: place }) =>
+    joints.flatMap(({ joint, at }) =>
+      joint.method !== undefined &&
+      isWelded(joint.method) &&
+      isNotAfter(joint.done ?? other.done, operation.done) === false
+        ? [`${joint.done === undefined ? place : at}/done`]
+        : [],
     ),
   );
 }

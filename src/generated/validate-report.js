@@ -25,7 +25,7 @@ var require_ucs2length = __commonJS({
 });
 
 // src/generated/validateReport.js
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/report.schema.json", type: "object", additionalProperties: !1, required: ["report", "planish", "packs", "facts", "as_of", "plans", "verdicts", "verdict"], properties: { report: { const: 1 }, planish: { type: "string", maxLength: 100 }, packs: { type: "array", maxItems: 1e3, items: { $ref: "#/$defs/pack" } }, facts: { type: "integer" }, as_of: { type: "string", maxLength: 10 }, shard: { $ref: "#/$defs/shard" }, plans: { type: "array", items: { $ref: "#/$defs/plan" } }, verdicts: { type: "object", additionalProperties: !1, required: ["cleared", "held", "stopped", "not judged"], properties: { cleared: { type: "integer" }, held: { type: "integer" }, stopped: { type: "integer" }, "not judged": { type: "integer" } } }, verdict: { $ref: "#/$defs/verdict" } }, $defs: { verdict: { enum: ["cleared", "held", "stopped", "not judged"] }, stage: { enum: ["draft", "start", "release"] }, severity: { enum: ["stop", "hold", "note"] }, pack: { type: "object", additionalProperties: !1, required: ["pack", "version", "digest", "released"], properties: { pack: { type: "string" }, version: { type: "string" }, digest: { type: "string" }, released: { type: "boolean" }, newer: { type: "string" } } }, place: { type: "object", additionalProperties: !1, required: ["line", "column", "end_line", "end_column"], properties: { line: { type: "integer", minimum: 1 }, column: { type: "integer", minimum: 1 }, end_line: { type: "integer", minimum: 1 }, end_column: { type: "integer", minimum: 1 } } }, plan: { type: "object", additionalProperties: !1, required: ["file", "verdict", "counts", "lifted", "not_judged", "findings"], properties: { file: { type: "string" }, stage: { $ref: "#/$defs/stage" }, digest: { type: "string" }, judged_by: { type: "array", items: { $ref: "#/$defs/pack" } }, verdict: { $ref: "#/$defs/verdict" }, counts: { $ref: "#/$defs/counts" }, asked: { type: "object", additionalProperties: !1, required: ["asked", "passed", "found", "lifted", "could_not_tell", "failed", "not_applied"], properties: { asked: { type: "integer" }, passed: { type: "integer" }, found: { type: "integer" }, lifted: { type: "integer" }, could_not_tell: { type: "integer" }, failed: { type: "integer" }, not_applied: { type: "integer" } } }, set_aside: { type: "array", items: { type: "object", additionalProperties: !1, required: ["pack", "version", "reason"], properties: { pack: { type: "string" }, version: { type: "string" }, reason: { type: "string" } } } }, measurements: { $ref: "#/$defs/measurements" }, lifted: { type: "array", items: { $ref: "#/$defs/lift" } }, not_judged: { type: "array", items: { $ref: "#/$defs/not_judged" } }, findings: { type: "array", items: { $ref: "#/$defs/finding" } } } }, counts: { type: "object", additionalProperties: !1, required: ["stop", "hold", "note", "accepted"], properties: { stop: { type: "integer" }, hold: { type: "integer" }, note: { type: "integer" }, accepted: { type: "integer" } } }, lift: { type: "object", additionalProperties: !1, required: ["rule", "pack", "pointer", "by"], properties: { rule: { type: "string" }, pack: { type: "string" }, part: { type: "string" }, operation: { type: "string" }, pointer: { type: "string" }, by: { type: "string" } } }, not_judged: { type: "object", additionalProperties: !1, required: ["sentence"], properties: { sentence: { type: "string" }, rule: { type: "string" }, at: { $ref: "#/$defs/place" } } }, finding: { type: "object", additionalProperties: !1, required: ["rule", "pack", "severity", "message", "instead", "why", "source", "at", "pointer", "asks_unknown", "facts", "assumptions", "fingerprint"], properties: { rule: { type: "string" }, pack: { type: "string" }, severity: { $ref: "#/$defs/severity" }, part: { type: "string" }, part_name: { type: "string" }, operation: { type: "string" }, message: { type: "string" }, instead: { type: "string" }, why: { type: "string" }, source: { type: "string" }, at: { $ref: "#/$defs/place" }, pointer: { type: "string" }, asks_unknown: { type: "boolean" }, facts: { type: "array", items: { $ref: "#/$defs/fact" } }, assumptions: { type: "array", items: { type: "string" } }, fingerprint: { type: "string" }, deviation: { $ref: "#/$defs/deviation" } } }, fact: { type: "object", additionalProperties: !1, required: ["name", "from"], properties: { name: { type: "string" }, value: { type: ["string", "number", "boolean", "array"], items: { type: "string" } }, unit: { type: "string" }, from: { enum: ["stated", "table", "computed", "assumed", "unknown"] }, note: { type: "string" } } }, deviation: { type: "object", additionalProperties: !1, required: ["by", "role", "date", "reason", "expires"], properties: { by: { type: "string" }, role: { type: "string" }, date: { type: "string" }, reason: { type: "string" }, expires: { type: "string" } } }, measurements: { type: "object", additionalProperties: !1, required: ["fits", "points"], properties: { fits: { type: "array", items: { $ref: "#/$defs/fit" } }, points: { type: "array", items: { $ref: "#/$defs/measured_point" } } } }, fit: { type: "object", additionalProperties: !1, required: ["occasion", "zero_points"], properties: { occasion: { enum: ["before", "after"] }, zero_points: { type: "array", items: { type: "string" } }, residual: { type: "number" }, scatter: { type: "number" }, degrees_of_freedom: { type: "integer" }, turned: { type: "number" } } }, measured_point: { type: "object", additionalProperties: !1, required: ["name", "zero"], properties: { name: { type: "string" }, part: { type: "string" }, zero: { type: "boolean" }, tolerance: { type: "number" }, before: { $ref: "#/$defs/way" }, after: { $ref: "#/$defs/way" }, decision: { enum: ["conforms", "does not conform", "not proven"] } } }, way: { type: "object", additionalProperties: !1, required: ["x", "y", "z", "length"], properties: { x: { type: "number" }, y: { type: "number" }, z: { type: "number" }, length: { type: "number" } } }, shard: { type: "object", additionalProperties: !1, required: ["index", "of"], properties: { index: { type: "integer", minimum: 1 }, of: { type: "integer", minimum: 1 } } } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/report.schema.json", type: "object", additionalProperties: !1, required: ["report", "planish", "packs", "facts", "as_of", "plans", "verdicts", "verdict"], properties: { report: { const: 1 }, planish: { type: "string", maxLength: 100 }, packs: { type: "array", maxItems: 1e3, items: { $ref: "#/$defs/pack" } }, facts: { type: "integer" }, as_of: { type: "string", maxLength: 10 }, shard: { $ref: "#/$defs/shard" }, plans: { type: "array", items: { $ref: "#/$defs/plan" } }, verdicts: { type: "object", additionalProperties: !1, required: ["cleared", "held", "stopped", "not judged"], properties: { cleared: { type: "integer" }, held: { type: "integer" }, stopped: { type: "integer" }, "not judged": { type: "integer" } } }, verdict: { $ref: "#/$defs/verdict" } }, $defs: { verdict: { enum: ["cleared", "held", "stopped", "not judged"] }, stage: { enum: ["draft", "start", "release"] }, severity: { enum: ["stop", "hold", "note"] }, pack: { type: "object", additionalProperties: !1, required: ["pack", "version", "digest", "released"], properties: { pack: { type: "string" }, version: { type: "string" }, digest: { type: "string" }, released: { type: "boolean" }, newer: { type: "string" } } }, place: { type: "object", additionalProperties: !1, required: ["line", "column", "end_line", "end_column"], properties: { line: { type: "integer", minimum: 1 }, column: { type: "integer", minimum: 1 }, end_line: { type: "integer", minimum: 1 }, end_column: { type: "integer", minimum: 1 } } }, plan: { type: "object", additionalProperties: !1, required: ["file", "verdict", "counts", "lifted", "not_judged", "findings"], properties: { file: { type: "string" }, stage: { $ref: "#/$defs/stage" }, digest: { type: "string" }, judged_by: { type: "array", items: { $ref: "#/$defs/pack" } }, verdict: { $ref: "#/$defs/verdict" }, counts: { $ref: "#/$defs/counts" }, asked: { type: "object", additionalProperties: !1, required: ["asked", "passed", "found", "lifted", "could_not_tell", "failed", "not_applied"], properties: { asked: { type: "integer" }, passed: { type: "integer" }, found: { type: "integer" }, lifted: { type: "integer" }, could_not_tell: { type: "integer" }, failed: { type: "integer" }, not_applied: { type: "integer" } } }, set_aside: { type: "array", items: { type: "object", additionalProperties: !1, required: ["pack", "version", "reason"], properties: { pack: { type: "string" }, version: { type: "string" }, reason: { type: "string" } } } }, measurements: { $ref: "#/$defs/measurements" }, lifted: { type: "array", items: { $ref: "#/$defs/lift" } }, not_judged: { type: "array", items: { $ref: "#/$defs/not_judged" } }, findings: { type: "array", items: { $ref: "#/$defs/finding" } } } }, counts: { type: "object", additionalProperties: !1, required: ["stop", "hold", "note", "accepted"], properties: { stop: { type: "integer" }, hold: { type: "integer" }, note: { type: "integer" }, accepted: { type: "integer" } } }, lift: { type: "object", additionalProperties: !1, required: ["rule", "pack", "pointer", "by"], properties: { rule: { type: "string" }, pack: { type: "string" }, part: { type: "string" }, operation: { type: "string" }, pointer: { type: "string" }, by: { type: "string" } } }, not_judged: { type: "object", additionalProperties: !1, required: ["sentence"], properties: { sentence: { type: "string" }, rule: { type: "string" }, at: { $ref: "#/$defs/place" } } }, finding: { type: "object", additionalProperties: !1, required: ["rule", "pack", "severity", "message", "instead", "why", "source", "at", "pointer", "asks_unknown", "facts", "assumptions", "fingerprint"], properties: { rule: { type: "string" }, pack: { type: "string" }, severity: { $ref: "#/$defs/severity" }, part: { type: "string" }, part_name: { type: "string" }, operation: { type: "string" }, message: { type: "string" }, instead: { type: "string" }, why: { type: "string" }, source: { type: "string" }, at: { $ref: "#/$defs/place" }, against: { type: "array", items: { $ref: "#/$defs/place" } }, pointer: { type: "string" }, asks_unknown: { type: "boolean" }, facts: { type: "array", items: { $ref: "#/$defs/fact" } }, assumptions: { type: "array", items: { type: "string" } }, fingerprint: { type: "string" }, deviation: { $ref: "#/$defs/deviation" } } }, fact: { type: "object", additionalProperties: !1, required: ["name", "from"], properties: { name: { type: "string" }, value: { type: ["string", "number", "boolean", "array"], items: { type: "string" } }, unit: { type: "string" }, from: { enum: ["stated", "table", "computed", "assumed", "unknown"] }, note: { type: "string" } } }, deviation: { type: "object", additionalProperties: !1, required: ["by", "role", "date", "reason", "expires"], properties: { by: { type: "string" }, role: { type: "string" }, date: { type: "string" }, reason: { type: "string" }, expires: { type: "string" } } }, measurements: { type: "object", additionalProperties: !1, required: ["fits", "points"], properties: { fits: { type: "array", items: { $ref: "#/$defs/fit" } }, points: { type: "array", items: { $ref: "#/$defs/measured_point" } } } }, fit: { type: "object", additionalProperties: !1, required: ["occasion", "zero_points"], properties: { occasion: { enum: ["before", "after"] }, zero_points: { type: "array", items: { type: "string" } }, residual: { type: "number" }, scatter: { type: "number" }, degrees_of_freedom: { type: "integer" }, turned: { type: "number" } } }, measured_point: { type: "object", additionalProperties: !1, required: ["name", "zero"], properties: { name: { type: "string" }, part: { type: "string" }, zero: { type: "boolean" }, tolerance: { type: "number" }, before: { $ref: "#/$defs/way" }, after: { $ref: "#/$defs/way" }, decision: { enum: ["conforms", "does not conform", "not proven"] } } }, way: { type: "object", additionalProperties: !1, required: ["x", "y", "z", "length"], properties: { x: { type: "number" }, y: { type: "number" }, z: { type: "number" }, length: { type: "number" } } }, shard: { type: "object", additionalProperties: !1, required: ["index", "of"], properties: { index: { type: "integer", minimum: 1 }, of: { type: "integer", minimum: 1 } } } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -586,7 +586,7 @@ function validate76(data, { instancePath = "", parentData, parentDataProperty, r
   return validate76.errors = vErrors, errors === 0;
 }
 validate76.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema33 = { type: "object", additionalProperties: !1, required: ["rule", "pack", "severity", "message", "instead", "why", "source", "at", "pointer", "asks_unknown", "facts", "assumptions", "fingerprint"], properties: { rule: { type: "string" }, pack: { type: "string" }, severity: { $ref: "#/$defs/severity" }, part: { type: "string" }, part_name: { type: "string" }, operation: { type: "string" }, message: { type: "string" }, instead: { type: "string" }, why: { type: "string" }, source: { type: "string" }, at: { $ref: "#/$defs/place" }, pointer: { type: "string" }, asks_unknown: { type: "boolean" }, facts: { type: "array", items: { $ref: "#/$defs/fact" } }, assumptions: { type: "array", items: { type: "string" } }, fingerprint: { type: "string" }, deviation: { $ref: "#/$defs/deviation" } } }, schema34 = { enum: ["stop", "hold", "note"] };
+var schema33 = { type: "object", additionalProperties: !1, required: ["rule", "pack", "severity", "message", "instead", "why", "source", "at", "pointer", "asks_unknown", "facts", "assumptions", "fingerprint"], properties: { rule: { type: "string" }, pack: { type: "string" }, severity: { $ref: "#/$defs/severity" }, part: { type: "string" }, part_name: { type: "string" }, operation: { type: "string" }, message: { type: "string" }, instead: { type: "string" }, why: { type: "string" }, source: { type: "string" }, at: { $ref: "#/$defs/place" }, against: { type: "array", items: { $ref: "#/$defs/place" } }, pointer: { type: "string" }, asks_unknown: { type: "boolean" }, facts: { type: "array", items: { $ref: "#/$defs/fact" } }, assumptions: { type: "array", items: { type: "string" } }, fingerprint: { type: "string" }, deviation: { $ref: "#/$defs/deviation" } } }, schema34 = { enum: ["stop", "hold", "note"] };
 function validate81(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate81.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stop" || data === "hold" || data === "note")) {
@@ -597,8 +597,8 @@ function validate81(data, { instancePath = "", parentData, parentDataProperty, r
 }
 validate81.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema35 = { type: "object", additionalProperties: !1, required: ["name", "from"], properties: { name: { type: "string" }, value: { type: ["string", "number", "boolean", "array"], items: { type: "string" } }, unit: { type: "string" }, from: { enum: ["stated", "table", "computed", "assumed", "unknown"] }, note: { type: "string" } } };
-function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
+function validate85(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate85.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.name === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "name" } };
@@ -651,11 +651,11 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate84.errors = vErrors, errors === 0;
+  return validate85.errors = vErrors, errors === 0;
 }
-validate84.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate86(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate86.evaluated;
+validate85.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate87(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate87.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.by === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "by" } };
@@ -706,9 +706,9 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
     let err11 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
   }
-  return validate86.errors = vErrors, errors === 0;
+  return validate87.errors = vErrors, errors === 0;
 }
-validate86.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate87.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate80(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate80.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -805,47 +805,58 @@ function validate80(data, { instancePath = "", parentData, parentDataProperty, r
       let err22 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/type", keyword: "type", params: { type: "string" } };
       vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
     }
-    if (data.at !== void 0 && (validate77(data.at, { instancePath: instancePath + "/at", parentData: data, parentDataProperty: "at", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length)), data.pointer !== void 0 && typeof data.pointer != "string") {
-      let err23 = { instancePath: instancePath + "/pointer", schemaPath: "#/properties/pointer/type", keyword: "type", params: { type: "string" } };
-      vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
-    }
-    if (data.asks_unknown !== void 0 && typeof data.asks_unknown != "boolean") {
-      let err24 = { instancePath: instancePath + "/asks_unknown", schemaPath: "#/properties/asks_unknown/type", keyword: "type", params: { type: "boolean" } };
-      vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
-    }
-    if (data.facts !== void 0) {
-      let data13 = data.facts;
-      if (Array.isArray(data13)) {
-        let len0 = data13.length;
+    if (data.at !== void 0 && (validate77(data.at, { instancePath: instancePath + "/at", parentData: data, parentDataProperty: "at", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length)), data.against !== void 0) {
+      let data11 = data.against;
+      if (Array.isArray(data11)) {
+        let len0 = data11.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate84(data13[i0], { instancePath: instancePath + "/facts/" + i0, parentData: data13, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length);
+          validate77(data11[i0], { instancePath: instancePath + "/against/" + i0, parentData: data11, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length);
       } else {
-        let err25 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+        let err23 = { instancePath: instancePath + "/against", schemaPath: "#/properties/against/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
-    if (data.assumptions !== void 0) {
-      let data15 = data.assumptions;
+    if (data.pointer !== void 0 && typeof data.pointer != "string") {
+      let err24 = { instancePath: instancePath + "/pointer", schemaPath: "#/properties/pointer/type", keyword: "type", params: { type: "string" } };
+      vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+    }
+    if (data.asks_unknown !== void 0 && typeof data.asks_unknown != "boolean") {
+      let err25 = { instancePath: instancePath + "/asks_unknown", schemaPath: "#/properties/asks_unknown/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+    }
+    if (data.facts !== void 0) {
+      let data15 = data.facts;
       if (Array.isArray(data15)) {
         let len1 = data15.length;
         for (let i1 = 0; i1 < len1; i1++)
-          if (typeof data15[i1] != "string") {
-            let err26 = { instancePath: instancePath + "/assumptions/" + i1, schemaPath: "#/properties/assumptions/items/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+          validate85(data15[i1], { instancePath: instancePath + "/facts/" + i1, parentData: data15, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate85.errors : vErrors.concat(validate85.errors), errors = vErrors.length);
+      } else {
+        let err26 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+      }
+    }
+    if (data.assumptions !== void 0) {
+      let data17 = data.assumptions;
+      if (Array.isArray(data17)) {
+        let len2 = data17.length;
+        for (let i2 = 0; i2 < len2; i2++)
+          if (typeof data17[i2] != "string") {
+            let err27 = { instancePath: instancePath + "/assumptions/" + i2, schemaPath: "#/properties/assumptions/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
           }
       } else {
-        let err27 = { instancePath: instancePath + "/assumptions", schemaPath: "#/properties/assumptions/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+        let err28 = { instancePath: instancePath + "/assumptions", schemaPath: "#/properties/assumptions/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
     }
     if (data.fingerprint !== void 0 && typeof data.fingerprint != "string") {
-      let err28 = { instancePath: instancePath + "/fingerprint", schemaPath: "#/properties/fingerprint/type", keyword: "type", params: { type: "string" } };
-      vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+      let err29 = { instancePath: instancePath + "/fingerprint", schemaPath: "#/properties/fingerprint/type", keyword: "type", params: { type: "string" } };
+      vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
     }
-    data.deviation !== void 0 && (validate86(data.deviation, { instancePath: instancePath + "/deviation", parentData: data, parentDataProperty: "deviation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length));
+    data.deviation !== void 0 && (validate87(data.deviation, { instancePath: instancePath + "/deviation", parentData: data, parentDataProperty: "deviation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length));
   } else {
-    let err29 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
   return validate80.errors = vErrors, errors === 0;
 }

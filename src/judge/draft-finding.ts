@@ -50,12 +50,14 @@ export function draftFinding(
   const beside = (rule.shows ?? []).filter((name) => factOf(name).known);
   const facts = usedFacts([...rule.when.map((line) => line.fact), ...spoken, ...beside], factOf, dictionary);
   const place = rule.place === undefined ? undefined : factOf(rule.place).at;
+  const against = contradicting([...rule.when.map((line) => line.fact), ...spoken], factOf);
   return {
     rule: rule.id,
     pack,
     severity: rule.severity,
     ...whereabouts(sheet),
     pointer: place ?? sheet.at,
+    ...(against.length === 0 ? {} : { against }),
     message: sentenceOf(message, texts, order),
     instead: fillMessage(instead, texts),
     why: rule.why,
@@ -66,6 +68,18 @@ export function draftFinding(
     standsForStop: false,
     identity: [pack, rule.id, ...sheetIdentity(sheet, order)],
   };
+}
+
+/** More lines than this say less than their number. */
+const mostAgainst = 5;
+
+function contradicting(names: readonly string[], factOf: (name: string) => Fact): readonly string[] {
+  const pointers = new Set<string>();
+  for (const name of names) {
+    const fact = factOf(name);
+    if (fact.known) for (const pointer of fact.against ?? []) pointers.add(pointer);
+  }
+  return [...pointers].slice(0, mostAgainst);
 }
 
 /** A sentence begins with a capital letter; a key of the plan and the id of a part without a name stay as the author writes them. */

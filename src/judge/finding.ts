@@ -38,6 +38,8 @@ export interface Finding {
   readonly operationAt?: string;
   /** JSON pointer of the primary place in the plan. */
   readonly pointer: string;
+  /** JSON pointers of the entries that contradict it; absent when the finding is about one entry. */
+  readonly against?: readonly string[];
   readonly message: string;
   readonly instead: string;
   readonly why: string;

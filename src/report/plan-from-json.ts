@@ -63,7 +63,7 @@ function reasonFromJson({ sentence, rule, at }: Json.NotJudged): NotJudgedReason
   };
 }
 
-function findingFromJson({ at, ...given }: Json.Finding): PlacedFinding {
+function findingFromJson({ at, against, ...given }: Json.Finding): PlacedFinding {
   const { part_name: partName, asks_unknown: asksUnknown, ...rest } = given;
   const finding: Finding = {
     ...rest,
@@ -72,7 +72,11 @@ function findingFromJson({ at, ...given }: Json.Finding): PlacedFinding {
     // Not in the report, and needed only where deviations are applied, before it.
     standsForStop: false,
   };
-  return { finding, place: placeFromJson(at) };
+  return {
+    finding,
+    place: placeFromJson(at),
+    ...(against === undefined ? {} : { against: against.map(placeFromJson) }),
+  };
 }
 
 function placeFromJson({ line, column, end_line: endLine, end_column: endColumn }: Json.Place): Place {

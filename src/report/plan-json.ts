@@ -36,7 +36,7 @@ function notJudgedAsJson({ sentence, place, rule }: NotJudgedReason): object {
   };
 }
 
-function findingAsJson({ finding, place }: PlacedFinding): object {
+function findingAsJson({ finding, place, against }: PlacedFinding): object {
   return {
     rule: finding.rule,
     pack: finding.pack,
@@ -49,6 +49,7 @@ function findingAsJson({ finding, place }: PlacedFinding): object {
     why: finding.why,
     source: finding.source,
     at: placeAsJson(place),
+    ...(against === undefined ? {} : { against: against.map(placeAsJson) }),
     pointer: finding.pointer,
     asks_unknown: finding.asksUnknown,
     facts: finding.facts.map(factAsJson),

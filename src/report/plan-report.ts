@@ -10,6 +10,8 @@ import type { Place } from '../plan/source-text.ts';
 export interface PlacedFinding {
   readonly finding: Finding;
   readonly place: Place;
+  /** Places of the entries that contradict it. */
+  readonly against?: readonly Place[];
   /** Places that belong to it, found when asked for: most forms do not show them. Absent when the plan is not at hand. */
   readonly related?: () => readonly RelatedPlace[];
 }

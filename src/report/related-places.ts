@@ -3,11 +3,23 @@ import { nodeAt } from '../plan/node-at.ts';
 import type { LocatedNode } from '../plan/node.ts';
 import { pointerSteps } from '../plan/pointer.ts';
 import { placeOf } from '../plan/source-text.ts';
-import type { SourceText } from '../plan/source-text.ts';
+import type { Place, SourceText } from '../plan/source-text.ts';
 import { firstLine } from './finding-range.ts';
 import type { RelatedPlace } from './plan-report.ts';
 
-/** The part, the operation and the document that a finding is about, where they stand on other lines than the finding itself. */
+/** Where the entries stand that a finding holds its own against. */
+export function againstPlaces(
+  source: SourceText,
+  root: LocatedNode,
+  pointers: readonly string[],
+): readonly Place[] {
+  return pointers.flatMap((pointer) => {
+    const node = nodeAt(root, pointerSteps(pointer));
+    return node === undefined ? [] : [placeOf(source, firstLine(node))];
+  });
+}
+
+/** What contradicts a finding's entry, its part, its operation and the document that it is about, where they stand on other lines than the finding itself. */
 export function relatedPlaces(
   source: SourceText,
   root: LocatedNode,
@@ -24,6 +36,8 @@ export function relatedPlaces(
     if (place.line !== own && !places.some((one) => one.place.line === place.line))
       places.push({ what, place });
   };
+  for (const pointer of finding.against ?? [])
+    add('What contradicts it', nodeAt(root, pointerSteps(pointer)));
   if (partAt !== undefined) add('The part', nodeAt(root, partAt));
   if (operationAt !== undefined) {
     const operation = nodeAt(root, operationAt);

@@ -10,7 +10,7 @@ import type { ResolvedPacks } from '../../packs/layers/resolve-packs.ts';
 import { placeOf } from '../../plan/source-text.ts';
 import { findingRange } from '../../report/finding-range.ts';
 import type { PlanReport, SeverityCounts } from '../../report/plan-report.ts';
-import { relatedPlaces } from '../../report/related-places.ts';
+import { againstPlaces, relatedPlaces } from '../../report/related-places.ts';
 import { lockBeside } from './lock-finder.ts';
 import { contextOf, pinnedRules } from './pinned-rules.ts';
 import type { JudgingRun } from './pinned-rules.ts';
@@ -88,6 +88,7 @@ export function planReport(
     findings: judgement.findings.map((finding) => ({
       finding,
       place: placeOf(source, findingRange(root, finding)),
+      ...(finding.against === undefined ? {} : { against: againstPlaces(source, root, finding.against) }),
       related: () => relatedPlaces(source, root, finding),
     })),
   };

@@ -1,6 +1,6 @@
 import type { Joint } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
-import { computed, computedOr } from '../make-fact.ts';
+import { computed, computedOr, contradictedBy } from '../make-fact.ts';
 import { quantityOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { isNotAfter } from '../step/day-order.ts';
@@ -35,7 +35,12 @@ export function cureFacts(matter: JointMatter): Readonly<Record<CureFact, Fact>>
   const measured = has ? measuredWhile(bond, survey.plan.measurements?.after) : notAsked;
   const tooSoon = curedTooSoon(bond);
   return {
-    'joint.cured_before_joined': computed(isNotAfter(joined, bond.cured) === false, `${place}/cured`),
+    'joint.cured_before_joined': contradictedBy(
+      `${place}/cured`,
+      isNotAfter(joined, bond.cured) === false
+        ? [`${joint.done === undefined ? operation.at : at}/done`]
+        : [],
+    ),
     'joint.cured_too_soon': computedOr(
       tooSoon
         ? `joined ${joined ?? ''}, cured ${bond.cured ?? ''}, cure “${adhesive?.cure ?? ''}”`

@@ -8,28 +8,44 @@ import { weldingMoments } from '../step/work-moments.ts';
  * What the measurement of the clamped parts is dated before and cannot have been: nothing new is clamped in before the vehicle was made
  * safe, measured and pulled straight. On one day nobody can tell.
  */
-export function fitCheckedBefore(survey: Survey): string | undefined {
+export function fitCheckedBefore(survey: Survey): Before | undefined {
   const { plan, operations } = survey;
   const { low_voltage: low, restraints } = plan.make_safe ?? {};
   const { before, before_welding: fit } = plan.measurements ?? {};
-  const first: readonly (readonly [name: string, done: string | undefined])[] = [
+  const first: readonly Before[] = [
     // What was made safe after the first weld is told as such.
     ...(isBeforeWelding(survey, low?.done)
-      ? [['the disconnecting of the batteries', low?.done] as const]
+      ? [{ name: 'the disconnecting of the batteries', done: low?.done, at: '/make_safe/low_voltage/done' }]
       : []),
     ...(isBeforeWelding(survey, restraints?.done)
-      ? [['the making safe of the restraints', restraints?.done] as const]
+      ? [
+          {
+            name: 'the making safe of the restraints',
+            done: restraints?.done,
+            at: '/make_safe/restraints/done',
+          },
+        ]
       : []),
-    ['the measuring before the repair', before],
+    { name: 'the measuring before the repair', done: before, at: '/measurements/before' },
     ...operations
       // What is bolted on, and a skin, may be straightened any day.
       .filter(
         ({ straightens, part }) =>
           straightens === true && isWeldedIn(part.part.kind) && part.structural === true,
       )
-      .map(({ operation, part }) => [`the straightening of ${part.name}`, operation.done] as const),
+      .map(({ operation, part, at }) => ({
+        name: `the straightening of ${part.name}`,
+        done: operation.done,
+        at: `${at}/done`,
+      })),
   ];
-  return first.find(([, done]) => isNotAfter(done, fit) === false)?.[0];
+  return first.find(({ done }) => isNotAfter(done, fit) === false);
+}
+
+interface Before {
+  readonly name: string;
+  readonly done: string | undefined;
+  readonly at: string;
 }
 
 function isBeforeWelding(survey: Survey, done: string | undefined): boolean {

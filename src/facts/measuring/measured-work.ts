@@ -1,7 +1,7 @@
 import { kindIs } from '../part/kind-table.ts';
 import type { PlanMeasurements } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
-import { computed, computedOr, unknown } from '../make-fact.ts';
+import { computed, computedOr, contradictedBy, unknown } from '../make-fact.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
@@ -24,10 +24,10 @@ export function measuredWorkFacts(
   const at = '/measurements';
   return {
     'measurement.before_late': against(survey, measurements.before, `${at}/before`, 'before', (day) =>
-      days.some((work) => day > work),
+      days.filter((work) => day > work.day),
     ),
     'measurement.after_early': against(survey, measurements.after, `${at}/after`, 'after', (day) =>
-      bending.some((work) => day < work),
+      bending.filter((work) => day < work.day),
     ),
     'measurement.unmeasured': computedOr(
       unmeasured(survey, measurements).join(', ') || undefined,
@@ -55,10 +55,14 @@ function against(
   text: string | undefined,
   at: string,
   word: 'before' | 'after',
-  isWrong: (day: number) => boolean,
+  wrongFor: (day: number) => readonly WorkDay[],
 ): Fact {
   const day = whenOf(text)?.day;
-  if (day !== undefined) return computed(isWrong(day), at);
+  if (day !== undefined)
+    return contradictedBy(
+      at,
+      wrongFor(day).map((work) => work.at),
+    );
   return survey.context.stage === 'release'
     ? unknown(`The day of the measurement ${word} the repair is not written.`, at)
     : computed(false, at);
@@ -71,12 +75,22 @@ function isBoltedOn({ operation, joints, part: { part } }: OperationSurvey): boo
 function structuralDays(
   { operations }: Survey,
   isMeant: (one: OperationSurvey) => boolean,
-): readonly number[] {
+): readonly WorkDay[] {
   return operations
     .filter((one) => one.works !== false && one.part.structural !== false && isMeant(one))
-    .flatMap(({ operation, joints }) => [operation.done, ...joints.map(({ joint }) => joint.done)])
-    .map((text) => whenOf(text)?.day)
-    .filter((day) => day !== undefined);
+    .flatMap(({ operation, joints, at }) => [
+      { done: operation.done, at },
+      ...joints.map((one) => ({ done: one.joint.done, at: one.at })),
+    ])
+    .flatMap(({ done, at }) => {
+      const day = whenOf(done)?.day;
+      return day === undefined ? [] : [{ day, at: `${at}/done` }];
+    });
+}
+
+interface WorkDay {
+  readonly day: number;
+  readonly at: string;
 }
 
 type Point = NonNullable<PlanMeasurements['points']>[number];

@@ -4,7 +4,7 @@ import { linkedParts } from './linked-parts.ts';
 import { cavitiesOf } from '../step/inside-protection.ts';
 import { isNotAfter } from '../step/day-order.ts';
 import type { Fact } from '../fact.ts';
-import { computed, computedOr, statedOr } from '../make-fact.ts';
+import { computed, computedOr, contradicted, statedOr } from '../make-fact.ts';
 import { goesOnWithoutWelding } from './part-kinds.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 import { anyYes } from '../tri-state.ts';
@@ -29,6 +29,7 @@ export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Reco
     const isAfter = isNotAfter(baked, done);
     return { answer: isAfter === undefined ? undefined : !isAfter, place };
   });
+  const early = beforeBake.find(({ answer }) => answer === true);
   const foamOut = takenOut(one);
   const toldShut = drainsToldShut(survey, one);
   const damage = `${at}/damage`;
@@ -80,11 +81,14 @@ export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Reco
       toldShut?.at ?? '/finish/cavities',
       'No words say that its drain holes are shut.',
     ),
-    'part.inside_before_bake': computedOr(
-      beforeBake.length === 0 ? undefined : anyYes(beforeBake.map(({ answer }): TriState => answer)),
-      beforeBake.find(({ answer }) => answer === true)?.place ?? '/finish/cavities',
-      'The days that would tell whether it was protected before the bake are not written.',
-    ),
+    'part.inside_before_bake':
+      early === undefined
+        ? computedOr(
+            beforeBake.length === 0 ? undefined : anyYes(beforeBake.map(({ answer }): TriState => answer)),
+            '/finish/cavities',
+            'The days that would tell whether it was protected before the bake are not written.',
+          )
+        : contradicted(true, early.place, ['/finish/bake/done']),
     'part.radar_behind': statedOr(
       part.radar_behind,
       `${at}/radar_behind`,

@@ -7,7 +7,7 @@ import { fitCheckedBefore } from '../measuring/fit-checked-early.ts';
 import { isJoinedIn } from './joined-in.ts';
 import type { Fact } from '../fact.ts';
 import { isPermanent, isWelded } from '../joint/joint-methods.ts';
-import { computed, computedOr, statedOr } from '../make-fact.ts';
+import { computed, computedOr, contradicted, contradictedBy, statedOr, unknown } from '../make-fact.ts';
 import { extinguisherAmiss, extinguisherMm } from './extinguisher.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
@@ -71,11 +71,10 @@ export function aroundFacts(survey: Survey): Readonly<Record<AroundFact, Fact>> 
       '/finish/primer/product',
       'The primer is none of zinc dust, or no aluminium is joined.',
     ),
-    'plan.dated_before_job': computedOr(
-      early?.written,
-      early?.pointer ?? '/job/opened',
-      'Nothing is dated before the job, or the day of its opening is not written.',
-    ),
+    'plan.dated_before_job':
+      early === undefined
+        ? unknown('Nothing is dated before the job, or the day of its opening is not written.', '/job/opened')
+        : contradicted(early.written, early.pointer, ['/job/opened']),
     'plan.restraint_wiring': statedOr(
       restraints?.wiring,
       `${at}/wiring`,
@@ -136,56 +135,81 @@ function fitFacts(survey: Survey): Readonly<Record<FitFact, Fact>> {
   const welded = daysOf(joining, isWelded);
   const fit = plan.measurements?.before_welding;
   const at = '/measurements/before_welding';
-  const answers = structural
-    .flatMap(({ operation, joints }) => joints.map(({ joint }) => joint.done ?? operation.done))
-    .map((done) => {
-      const isBefore = isNotAfter(fit, done);
-      return isBefore === undefined ? undefined : !isBefore;
-    });
+  const made = daysOf(structural, undefined);
+  const answers = made.map(({ done }) => {
+    const isBefore = isNotAfter(fit, done);
+    return isBefore === undefined ? undefined : !isBefore;
+  });
+  const earlier = made.filter(({ done }) => isNotAfter(fit, done) === false).map((one) => one.at);
+  const early = fitCheckedBefore(survey);
+  const { sealer, primer, bake } = plan.finish ?? {};
+  const before = (done: string | undefined, days: readonly DatedJoint[]): readonly string[] =>
+    days.filter((one) => isNotAfter(one.done, done) === false).map((one) => one.at);
+  const weldedAfterPrimer = before(primer?.done, welded);
   return {
     'plan.structure_joined': computed(structural.length > 0, '/parts'),
     'plan.welded_in': computed(
       joining.some(({ part }) => !goesOnWithoutWelding(part.part.kind)),
       '/parts',
     ),
-    'plan.sealed_before_joints': computed(
-      joined.some((done) => isNotAfter(done, plan.finish?.sealer?.done) === false),
-      '/finish/sealer/done',
+    'plan.sealed_before_joints': contradictedBy(sealerAt, before(sealer?.done, joined)),
+    'plan.primed_before_joints': contradictedBy(
+      primerAt,
+      weldedAfterPrimer.length === welded.length ? weldedAfterPrimer : [],
     ),
-    'plan.primed_before_joints': computed(
-      welded.length > 0 && welded.every((done) => isNotAfter(done, plan.finish?.primer?.done) === false),
-      '/finish/primer/done',
-    ),
-    'plan.sealed_before_primer': isBefore(plan.finish?.sealer, plan.finish?.primer, '/finish/sealer/done'),
-    'plan.sealed_after_bake': isBefore(plan.finish?.bake, plan.finish?.sealer, '/finish/sealer/done'),
-    'plan.primed_after_bake': isBefore(plan.finish?.bake, plan.finish?.primer, '/finish/primer/done'),
+    'plan.sealed_before_primer': isBefore(sealer, primer, sealerAt, primerAt),
+    'plan.sealed_after_bake': isBefore(bake, sealer, sealerAt, bakeAt),
+    'plan.primed_after_bake': isBefore(bake, primer, primerAt, bakeAt),
     'plan.fit_checked': computed(fit !== undefined, at),
-    'plan.fit_checked_early': computedOr(
-      fitCheckedBefore(survey),
-      at,
-      'It is dated before nothing that has to come first, or days are not written.',
-    ),
-    'plan.fit_checked_late': computedOr(
-      answers.length === 0 ? undefined : anyYes(answers),
-      at,
-      'The days that would tell whether the fit was measured before the first joint are not written.',
-    ),
+    'plan.fit_checked_early':
+      early === undefined
+        ? unknown('It is dated before nothing that has to come first, or days are not written.', at)
+        : contradicted(early.name, at, [early.at]),
+    'plan.fit_checked_late':
+      earlier.length > 0
+        ? contradicted(true, at, earlier)
+        : computedOr(
+            answers.length === 0 ? undefined : anyYes(answers),
+            at,
+            'The days that would tell whether the fit was measured before the first joint are not written.',
+          ),
   };
 }
 
 /** Only what days and times prove: on one day without times the order is the usual one. */
-function isBefore(first: StatedWork | undefined, second: StatedWork | undefined, at: string): Fact {
-  return computed(isNotAfter(second?.done, first?.done) === false, at);
+function isBefore(
+  first: StatedWork | undefined,
+  second: StatedWork | undefined,
+  at: string,
+  otherAt: string,
+): Fact {
+  return contradictedBy(at, isNotAfter(second?.done, first?.done) === false ? [otherAt] : []);
 }
 
-/** When the joints of some methods were made, as far as it is written. */
+const sealerAt = '/finish/sealer/done';
+const primerAt = '/finish/primer/done';
+const bakeAt = '/finish/bake/done';
+
+interface DatedJoint {
+  readonly done: string | undefined;
+  readonly at: string;
+}
+
+/** When the joints of some methods, or all, were made, as far as it is written. */
 function daysOf(
   operations: readonly OperationSurvey[],
-  isMeant: (method: JointMethod) => boolean,
-): readonly (string | undefined)[] {
-  return operations.flatMap(({ operation, joints }) =>
-    joints.flatMap(({ joint }) =>
-      joint.method !== undefined && isMeant(joint.method) ? [joint.done ?? operation.done] : [],
+  isMeant: ((method: JointMethod) => boolean) | undefined,
+): readonly DatedJoint[] {
+  return operations.flatMap(({ operation, joints, at: place }) =>
+    joints.flatMap(({ joint, at }) =>
+      isMeant === undefined || (joint.method !== undefined && isMeant(joint.method))
+        ? [
+            {
+              done: joint.done ?? operation.done,
+              at: `${joint.done === undefined ? place : at}/done`,
+            },
+          ]
+        : [],
     ),
   );
 }

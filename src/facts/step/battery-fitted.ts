@@ -1,6 +1,6 @@
 import { isNotAfter } from './day-order.ts';
 import type { Fact } from '../fact.ts';
-import { computed, computedOr } from '../make-fact.ts';
+import { computed, computedOr, contradicted, contradictedBy, unknown } from '../make-fact.ts';
 import { unqualifiedAt } from './high-voltage-person.ts';
 import { isOverPack } from './over-the-pack.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
@@ -26,14 +26,20 @@ export function batteryFittedFacts(survey: Survey, one: OperationSurvey): Readon
   const unqualified =
     isBatteryFitted(one) && by !== undefined ? unqualifiedAt(survey, by, operation.done) : undefined;
   return {
-    'operation.battery_fitted_before': computedOr(
-      late.map(({ part }) => `the work on ${part.name}`).join(', ') || undefined,
-      `${at}/${bySteps.length > 0 ? stepKeyOf(one) : 'done'}`,
-      'No traction battery is fitted, or no work that it was to be out for comes later by step or day.',
-    ),
-    'operation.battery_back_before_bake': computed(
-      isBatteryFitted(one) && isBakedAfter(survey, one),
+    'operation.battery_fitted_before':
+      late.length === 0
+        ? unknown(
+            'No traction battery is fitted, or no work that it was to be out for comes later by step or day.',
+            `${at}/done`,
+          )
+        : contradicted(
+            late.map(({ part }) => `the work on ${part.name}`).join(', '),
+            `${at}/${bySteps.length > 0 ? stepKeyOf(one) : 'done'}`,
+            late.map((work) => `${work.at}/${isLaterStep(work, one) ? 'step' : 'done'}`),
+          ),
+    'operation.battery_back_before_bake': contradictedBy(
       `${at}/done`,
+      isBatteryFitted(one) && isBakedAfter(survey, one) ? ['/finish/bake/done'] : [],
     ),
     'operation.battery_out_after': computedOr(
       (isBatteryFitted(one) ? heatsBefore(survey, one) : []).join(', ') || undefined,

@@ -83,8 +83,8 @@ function answersFor(one: HoldPoint, { point = '' }: CheckNeeded): boolean {
   return one.point === wanted || one.name?.trim().toLowerCase() === wanted;
 }
 
-/** What a hold point was to come before and is dated after, in words; undefined where it came in time, or nobody can tell. */
-export function tooLateFor(survey: Survey, { holdPoint: one }: StepDraft): string | undefined {
+/** What a hold point was to come before and is dated after; undefined where it came in time, or nobody can tell. */
+export function tooLateFor(survey: Survey, { holdPoint: one }: StepDraft): Moment | undefined {
   if (one?.done === undefined) return undefined;
   const guarded = survey.operations.filter((operation) => isGuarded(operation, one));
   const moments = guarded.flatMap(momentsOf);
@@ -92,21 +92,24 @@ export function tooLateFor(survey: Survey, { holdPoint: one }: StepDraft): strin
   // The first joint of a part closes it; of parts that are not named, and before the last weld, only what is later than all is too
   // late for certain.
   const isFirstTheLimit = one.part !== undefined && one.point !== 'structure before the last weld';
-  return isFirstTheLimit || late.length === moments.length ? late[0]?.name : undefined;
+  return isFirstTheLimit || late.length === moments.length ? late[0] : undefined;
 }
 
 interface Moment {
   readonly done: string;
   readonly name: string;
+  readonly at: string;
 }
 
-function momentsOf({ operation, joints, part: { name } }: OperationSurvey): readonly Moment[] {
-  const own = joints.flatMap(({ joint }) => {
+function momentsOf({ operation, joints, part: { name }, at: place }: OperationSurvey): readonly Moment[] {
+  const own = joints.flatMap(({ joint, at }) => {
     const done = joint.done ?? operation.done;
-    return done === undefined ? [] : [{ done, name: `the joint of ${name}` }];
+    return done === undefined
+      ? []
+      : [{ done, name: `the joint of ${name}`, at: `${joint.done === undefined ? place : at}/done` }];
   });
   if (own.length > 0 || operation.done === undefined) return own;
-  return [{ done: operation.done, name: `the fitting of ${name}` }];
+  return [{ done: operation.done, name: `the fitting of ${name}`, at: `${place}/done` }];
 }
 
 const skins: readonly (PartSurvey['part']['kind'] | undefined)[] = [

@@ -1,8 +1,9 @@
 import type { Part } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
-import { computed } from '../make-fact.ts';
+import { computed, contradictedBy } from '../make-fact.ts';
 import { notAfter, whenOf } from '../quantity-of.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
+import { placeOfMoment } from './work-moments.ts';
 
 type InsideFact = 'part.inside_protected' | 'part.inside_done' | 'part.inside_before_heat';
 type Cavity = NonNullable<NonNullable<Survey['plan']['finish']>['cavities']>[number];
@@ -15,6 +16,7 @@ export function insideProtection(
   const cavities = cavitiesOf(survey, part).filter(({ cavity }) => isMeant(cavity));
   const done = cavities.filter(({ cavity }) => cavity.done !== undefined);
   const open = cavities.find(({ cavity }) => cavity.done === undefined);
+  const later = done.map(({ cavity }) => heatAfter(survey, part, cavity));
   return {
     'part.inside_protected': computed(
       cavities.some(({ cavity }) => protects(cavity)),
@@ -24,9 +26,9 @@ export function insideProtection(
       cavities.some(({ cavity }) => protects(cavity)) && done.length === cavities.length,
       open?.at ?? '/finish/cavities',
     ),
-    'part.inside_before_heat': computed(
-      done.length > 0 && done.every(({ cavity }) => liesBeforeHeat(survey, part, cavity)),
+    'part.inside_before_heat': contradictedBy(
       done[0]?.at ?? '/finish/cavities',
+      done.length === later.filter((places) => places.length > 0).length ? later.flat() : [],
     ),
   };
 }
@@ -52,19 +54,17 @@ function protects({ wax, primer }: Cavity): boolean {
 }
 
 /** Only what the days and times prove: on one day without times the order is the usual one. */
-function liesBeforeHeat(survey: Survey, part: Part, cavity: Cavity): boolean {
+function heatAfter(survey: Survey, part: Part, cavity: Cavity): readonly string[] {
   const own = whenOf(cavity.done);
-  if (own === undefined) return false;
-  return survey.operations.some((one) => {
-    if (one.hot === false) return false;
+  if (own === undefined) return [];
+  return survey.operations.flatMap((one) => {
+    if (one.hot === false) return [];
     const isOwn = one.part.part === part;
     const joints = one.joints.filter(
       ({ joint }) => isOwn || joint.to === part.id || (joint.sheets ?? []).some((id) => id === part.id),
     );
-    if (!isOwn && joints.length === 0) return false;
-    return [one.operation.done, ...joints.map(({ joint }) => joint.done)].some((text) => {
-      const work = whenOf(text);
-      return work !== undefined && notAfter(work, own) === false;
-    });
+    if (!isOwn && joints.length === 0) return [];
+    const place = placeOfMoment({ ...one, joints }, (work) => notAfter(work, own) === false);
+    return place === undefined ? [] : [place];
   });
 }

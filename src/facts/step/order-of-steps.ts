@@ -1,6 +1,6 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
-import { computedOr } from '../make-fact.ts';
+import { contradicted, unknown } from '../make-fact.ts';
 import { listOf } from '../quantity-of.ts';
 import { isNotAfter } from './day-order.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
@@ -10,26 +10,35 @@ type OrderFact = Extract<FactNames['operation'], `operation.${'closes_over_later
 /** The steps of an operation against those of the layer under it, and against the days on which both were done. */
 export function orderOfSteps(survey: Survey, one: OperationSurvey): Readonly<Record<OrderFact, Fact>> {
   const place = `${one.at}/step`;
+  const later = closedOverLater(survey, one);
+  const earlier = doneEarlier(survey, one);
   return {
-    'operation.closes_over_later': computedOr(
-      closesOverLater(survey, one),
-      place,
-      'It closes over nothing that is worked on later, or the steps are not numbered.',
-    ),
-    'operation.step_against_day': computedOr(
-      againstDay(survey, one),
-      place,
-      'No operation with a higher step is dated on an earlier day.',
-    ),
+    'operation.closes_over_later':
+      later === undefined
+        ? unknown('It closes over nothing that is worked on later, or the steps are not numbered.', place)
+        : contradicted(`${later.part.name} (step ${String(later.operation.step ?? '')})`, place, [
+            `${later.at}/step`,
+          ]),
+    'operation.step_against_day':
+      earlier === undefined
+        ? unknown('No operation with a higher step is dated on an earlier day.', place)
+        : contradicted(
+            `${earlier.part.name} (step ${String(earlier.operation.step ?? '')}, ${earlier.operation.done ?? ''})`,
+            place,
+            [`${one.at}/done`, `${earlier.at}/step`, `${earlier.at}/done`],
+          ),
   };
 }
 
 /** A new skin goes on when what lies under it is in. */
-function closesOverLater(survey: Survey, { operation, part, joints }: OperationSurvey): string | undefined {
+function closedOverLater(
+  survey: Survey,
+  { operation, part, joints }: OperationSurvey,
+): OperationSurvey | undefined {
   const { step } = operation;
   if (step === undefined || operation.do !== 'replace' || joints.length === 0) return undefined;
   const own = part.part.id;
-  const under = survey.operations.find(
+  return survey.operations.find(
     ({ operation: other, part: layer, works }) =>
       layer !== part &&
       works === true &&
@@ -37,7 +46,6 @@ function closesOverLater(survey: Survey, { operation, part, joints }: OperationS
       other.step > step &&
       isUnder(layer.part, own, listOf(part.part.over)),
   );
-  return under === undefined ? undefined : `${under.part.name} (step ${String(under.operation.step ?? '')})`;
 }
 
 function isUnder(
@@ -54,10 +62,11 @@ function isUnder(
 /** What is cut open at its step and closed, or fitted again, at the end: its day is that of the end. */
 const endsLater: ReadonlySet<string> = new Set(['remove and refit', 'section', 'cut for access']);
 
-function againstDay(survey: Survey, { operation, at }: OperationSurvey): string | undefined {
+/** An operation with a higher step that was done on an earlier day. */
+function doneEarlier(survey: Survey, { operation, at }: OperationSurvey): OperationSurvey | undefined {
   const { step, done } = operation;
   if (step === undefined || done === undefined || endsLater.has(operation.do ?? '')) return undefined;
-  const earlier = survey.operations.find(
+  return survey.operations.find(
     ({ operation: other, at: otherAt }) =>
       otherAt !== at &&
       !endsLater.has(other.do ?? '') &&
@@ -65,7 +74,4 @@ function againstDay(survey: Survey, { operation, at }: OperationSurvey): string 
       other.step > step &&
       isNotAfter(done, other.done) === false,
   );
-  return earlier === undefined
-    ? undefined
-    : `${earlier.part.name} (step ${String(earlier.operation.step ?? '')}, ${earlier.operation.done ?? ''})`;
 }

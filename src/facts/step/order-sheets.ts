@@ -2,7 +2,7 @@ import type { OrderEvent } from '../../generated/pack-types.ts';
 import type { FactNames } from '../../generated/fact-names.ts';
 import { isNotAfter } from './day-order.ts';
 import type { Fact } from '../fact.ts';
-import { computed, computedOr, stated } from '../make-fact.ts';
+import { computed, computedOr, contradicted, stated } from '../make-fact.ts';
 import { datedEvents } from './dated-events.ts';
 import type { DatedEvent } from './dated-work.ts';
 import type { FactSheet } from '../sheet.ts';
@@ -50,10 +50,15 @@ function isOfOther({ about: one }: DatedEvent, { about: other }: DatedEvent): bo
 
 function sheetOf({ event, first, notes }: TooEarly, vehicleSheet: FactSheet): FactSheet {
   const { name, done, at, part } = event;
+  const before = [...first.values()];
   const facts: Readonly<Record<FactNames['order'], Fact>> = {
     'order.then': computed(name, at),
     'order.then_done': stated(done, at),
-    'order.first': computed([...first.values()].map((one) => `the ${one.name} (${one.done})`).join(', '), at),
+    'order.first': contradicted(
+      before.map((one) => `the ${one.name} (${one.done})`).join(', '),
+      at,
+      before.map((one) => one.at),
+    ),
     'order.because': computedOr([...notes].join(' ') || undefined, at, 'No row says why.'),
   };
   return {

@@ -1,11 +1,12 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
-import { computed, computedOr } from '../make-fact.ts';
-import { notAfter, whenOf } from '../quantity-of.ts';
+import { computed, computedOr, contradicted, unknown } from '../make-fact.ts';
+import { listOf, notAfter, whenOf } from '../quantity-of.ts';
+import type { When } from '../quantity-of.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 import { holdsTheBody } from './silence-facts.ts';
 import { keyInVehicle, liesOpen } from './where-kept.ts';
-import { momentsOf } from './work-moments.ts';
+import { momentsOf, placeOfMoment } from './work-moments.ts';
 
 type PreparedFact = Extract<
   FactNames['plan'],
@@ -21,13 +22,15 @@ export function preparedFacts(survey: Survey): Readonly<Record<PreparedFact, Fac
   const hot = survey.operations.filter((one) => one.hot === true);
   const held = survey.operations.filter((one) => holdsTheBody(one) === true);
   return {
-    'plan.fire_late': computedOr(
-      nameOf(hot.find((one) => isBefore(one, fire?.done))),
+    'plan.fire_late': lateFor(
+      hot,
+      fire?.done,
       '/make_safe/fire/done',
       'No hot work is dated before the fire precautions, or days are not written.',
     ),
-    'plan.lifting_late': computedOr(
-      nameOf(held.find((one) => isBefore(one, lifting?.done))),
+    'plan.lifting_late': lateFor(
+      held,
+      lifting?.done,
       '/make_safe/lifting/done',
       'No structure was cut or pulled before the vehicle was set on its points, or days are not written.',
     ),
@@ -40,11 +43,18 @@ export function preparedFacts(survey: Survey): Readonly<Record<PreparedFact, Fac
   };
 }
 
-function nameOf(one: OperationSurvey | undefined): string | undefined {
-  return one === undefined ? undefined : one.part.name;
-}
-
-function isBefore(one: OperationSurvey, done: string | undefined): boolean {
+/** The first part whose work is dated before what had to be ready for it. */
+function lateFor(
+  works: readonly OperationSurvey[],
+  done: string | undefined,
+  at: string,
+  reason: string,
+): Fact {
   const own = whenOf(done);
-  return own !== undefined && momentsOf(one).some((when) => notAfter(own, when) === false);
+  if (own === undefined) return unknown(reason, at);
+  const isEarlier = (when: When): boolean => notAfter(own, when) === false;
+  const early = works.find((one) => momentsOf(one).some(isEarlier));
+  return early === undefined
+    ? unknown(reason, at)
+    : contradicted(early.part.name, at, listOf(placeOfMoment(early, isEarlier)));
 }

@@ -1,5 +1,5 @@
 import { listOf, voltsOf, whenOf } from '../quantity-of.ts';
-import { saysNone } from './step-draft.ts';
+import { lockWanting } from './lock-told.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
 
@@ -37,7 +37,7 @@ export function safetySteps(survey: Survey): readonly StepDraft[] {
       order: 'before the work',
       ...(high?.isolation === undefined
         ? {}
-        : { missing: isHeld(high.isolation.lock) ? [] : ['lock and tag'] }),
+        : { missing: listOf(lockWanting(high.isolation.lock)) }),
     },
     {
       what: 'absence of voltage proved',
@@ -65,18 +65,6 @@ export function safetySteps(survey: Survey): readonly StepDraft[] {
     },
     { what: 'bake', at: '/finish/bake', step: finish?.bake, missing: [] },
   ];
-}
-
-function isHeld(lock: string | undefined): boolean {
-  return !saysNone(lock) && !holdsNothing(lock);
-}
-
-/** Whether the words for how an isolation is held name something that holds nothing: a note, a sign. English alone is read. */
-function holdsNothing(lock = ''): boolean {
-  return (
-    /\b(?:note|notice|sign|sticker|paper|word|said|told|cone)\b/i.test(lock) &&
-    !/lock|tag|seal|cap\b/i.test(lock)
-  );
 }
 
 /** Sources of current that the vehicle has by its drive or by the plan's own list, and that are not disconnected. */

@@ -2,7 +2,7 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import { tooLateFor } from './hold-points.ts';
 import { secondsBetween } from './day-order.ts';
 import type { Fact } from '../fact.ts';
-import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
+import { computed, computedOr, contradicted, statedOr, unknown } from '../make-fact.ts';
 import { quantityOf, whenOf } from '../quantity-of.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
@@ -12,6 +12,7 @@ type OrderFact = Extract<FactNames['step'], `step.${'wait' | 'wait_left' | 'wait
 /** Steps against each other: the wait after the current was cut off, and hold points against what they guard. */
 export function stepOrderFacts(survey: Survey, draft: StepDraft): Readonly<Record<OrderFact, Fact>> {
   const place = `${draft.at}/done`;
+  const guarded = tooLateFor(survey, draft);
   return {
     'step.wait': statedOr(
       waitOf(survey, draft.what),
@@ -20,11 +21,10 @@ export function stepOrderFacts(survey: Survey, draft: StepDraft): Readonly<Recor
     ),
     'step.wait_left': waitLeft(survey, draft, place),
     'step.wait_stated': computed(isWaitStated(survey, draft), `${draft.at}/wait`),
-    'step.too_late_for': computedOr(
-      tooLateFor(survey, draft),
-      place,
-      'It comes before nothing that is dated earlier, or days and times are not written.',
-    ),
+    'step.too_late_for':
+      guarded === undefined
+        ? unknown('It comes before nothing that is dated earlier, or days and times are not written.', place)
+        : contradicted(guarded.name, place, [guarded.at]),
   };
 }
 

@@ -7,7 +7,7 @@ import { checkSteps } from './check-steps.ts';
 import { codesFacts } from './code-facts.ts';
 import type { Fact } from '../fact.ts';
 import { faultsLeft } from '../faults-left.ts';
-import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
+import { computed, computedOr, contradicted, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
@@ -25,7 +25,7 @@ import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
-import { momentsOf } from './work-moments.ts';
+import { momentsOf, placeOfMoment } from './work-moments.ts';
 
 type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
 
@@ -261,11 +261,9 @@ function afterIsolation(survey: Survey, { what, step, at }: StepDraft): Fact {
   if (what !== 'absence of voltage proved') return unknown('The step is another.', at);
   const proved = whenOf(step?.done);
   const isolated = whenOf(survey.plan.make_safe?.high_voltage?.isolation?.done);
-  return computedOr(
-    proved === undefined || isolated === undefined ? undefined : notAfter(isolated, proved),
-    `${at}/done`,
-    'The days and times of isolation and proof are not both written.',
-  );
+  const inOrder = proved === undefined || isolated === undefined ? undefined : notAfter(isolated, proved);
+  if (inOrder === false) return contradicted(false, `${at}/done`, ['/make_safe/high_voltage/isolation/done']);
+  return computedOr(inOrder, `${at}/done`, 'The days and times of isolation and proof are not both written.');
 }
 
 /**
@@ -303,7 +301,12 @@ function inOrder(survey: Survey, draft: StepDraft): Fact {
   const answers = work.map((when: When) =>
     order === 'before the work' ? notAfter(own, when) : notAfter(when, own),
   );
-  if (answers.includes(false)) return computed(false, `${at}/done`);
+  if (answers.includes(false)) {
+    const isWrong = (when: When): boolean =>
+      (order === 'before the work' ? notAfter(own, when) : notAfter(when, own)) === false;
+    const clash = relying.map((one) => placeOfMoment(one, isWrong)).find((place) => place !== undefined);
+    return contradicted(false, `${at}/done`, listOf(clash));
+  }
   return answers.includes(undefined)
     ? unknown(
         `The ${draft.name ?? what} is dated on a day of the work, and the hours that would tell which came first are not written.`,

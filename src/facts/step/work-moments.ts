@@ -16,6 +16,20 @@ export function momentsOf({ operation, joints }: OperationSurvey): readonly When
   return own === undefined ? ofJoints : [own, ...ofJoints];
 }
 
+/** Where the first moment of an operation, or of a joint of it, stands that is meant. */
+export function placeOfMoment(
+  { operation, joints, at }: OperationSurvey,
+  isMeant: (when: When) => boolean,
+): string | undefined {
+  const fits = (text: string | undefined): boolean => {
+    const when = whenOf(text);
+    return when !== undefined && isMeant(when);
+  };
+  if (fits(operation.done)) return `${at}/done`;
+  const joint = joints.find((one) => fits(one.joint.done));
+  return joint === undefined ? undefined : `${joint.at}/done`;
+}
+
 /** When something was welded electrically on the vehicle; of an operation the days of its electric joints count, or else its own. */
 export function weldingMoments({ operations }: Survey): readonly When[] {
   return operations

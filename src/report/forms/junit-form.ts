@@ -1,3 +1,4 @@
+import { againstLines } from '../against-lines.ts';
 import type { Finding } from '../../judge/finding.ts';
 import type { NotJudgedReason, PlacedFinding, PlanReport, ReportForm, RunHead } from '../plan-report.ts';
 import { xmlText } from './xml.ts';
@@ -121,7 +122,7 @@ function groupCase(plan: PlanReport, first: Finding, group: readonly PlacedFindi
     outcome: outcomeOf(plan, first),
     type: first.severity,
     message: `${first.message}${more}`,
-    text: group.map(({ finding, place }) => told(plan.file, finding, place.line, place.column)).join('\n\n'),
+    text: group.map((placed) => told(plan.file, placed)).join('\n\n'),
   };
 }
 
@@ -131,11 +132,12 @@ function outcomeOf({ stage }: PlanReport, { severity, deviation }: Finding): Out
   return deviation !== undefined || stage === 'draft' ? 'skipped' : 'failure';
 }
 
-function told(file: string, finding: Finding, line: number, column: number): string {
+function told(file: string, placed: PlacedFinding): string {
+  const { finding, place } = placed;
   const { severity, message, instead, why, rule, pack, source, deviation } = finding;
   const accepted =
     deviation === undefined
       ? ''
       : `\nAccepted by ${deviation.by}, ${deviation.role}, on ${deviation.date}, until ${deviation.expires}: ${deviation.reason}`;
-  return `${severity.toUpperCase()} ${message}\nInstead: ${instead}\nWhy: ${why}${accepted}\n${file}:${String(line)}:${String(column)}, rule ${rule} of pack ${pack}; source: ${source}`;
+  return `${severity.toUpperCase()} ${message}\nInstead: ${instead}\nWhy: ${why}${accepted}\n${file}:${String(place.line)}:${String(place.column)}${againstLines(placed)}, rule ${rule} of pack ${pack}; source: ${source}`;
 }

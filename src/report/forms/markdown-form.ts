@@ -1,3 +1,4 @@
+import { againstLines } from '../against-lines.ts';
 import type { Verdict } from '../../judge/verdict.ts';
 import { cautions } from '../cautions.ts';
 import { countOf, verdictCounts } from '../count-words.ts';
@@ -89,14 +90,15 @@ function section(plan: PlanReport, mostFindings: number): string {
   return `### ${plan.verdict.toUpperCase()}: ${markdownText(plan.file)}${title}\n\n${lines.join('\n')}`;
 }
 
-function findingLine({ finding, place }: PlacedFinding): string {
+function findingLine(placed: PlacedFinding): string {
+  const { finding, place } = placed;
   const { severity, part, partName, message, instead, rule, deviation } = finding;
   const accepted =
     deviation === undefined
       ? ''
       : ` _Accepted by ${markdownText(deviation.by)} until ${markdownText(deviation.expires)}._`;
   const on = partName ?? part;
-  const where = `line ${String(place.line)}${on === undefined ? '' : `, ${markdownText(on)}`}`;
+  const where = `line ${String(place.line)}${againstLines(placed)}${on === undefined ? '' : `, ${markdownText(on)}`}`;
   return `- **${severity.toUpperCase()}** (${where}) ${markdownText(message)} _Instead:_ ${markdownText(instead)} (rule ${markdownText(rule)})${accepted}`;
 }
 

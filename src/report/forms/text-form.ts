@@ -1,5 +1,6 @@
 import type { Finding } from '../../judge/finding.ts';
 import type { Verdict } from '../../judge/verdict.ts';
+import { againstLines } from '../against-lines.ts';
 import { cautions } from '../cautions.ts';
 import { severityCounts, verdictCounts } from '../count-words.ts';
 import { keepWorst, leftText } from '../keep-worst.ts';
@@ -155,7 +156,8 @@ function groupName({ part, partName }: Finding): string {
   return `${partName} (${part})`;
 }
 
-function findingLines({ finding, place }: PlacedFinding, columns: number, paint: Paint): readonly string[] {
+function findingLines(placed: PlacedFinding, columns: number, paint: Paint): readonly string[] {
+  const { finding, place } = placed;
   const label = finding.severity.toUpperCase();
   const lead = `${indent}${label.padEnd(labelWidth)}`;
   const [opening = '', ...rest] = wrapText(visibleText(finding.message), columns, deep, lead);
@@ -173,7 +175,7 @@ function findingLines({ finding, place }: PlacedFinding, columns: number, paint:
     const { by, role, date, reason, expires } = finding.deviation;
     add('Accepted', `by ${by}, ${role}, on ${date}, until ${expires}: ${reason}`);
   }
-  const where = `Line ${String(place.line)}, column ${String(place.column)}. Rule ${finding.rule} of pack ${finding.pack}; source: ${finding.source}.`;
+  const where = `Line ${String(place.line)}, column ${String(place.column)}${againstLines(placed)}. Rule ${finding.rule} of pack ${finding.pack}; source: ${finding.source}.`;
   lines.push(
     ...wrapText(visibleText(where), columns, `${deep}${indent}`, deep).map((line) => paint.faint(line)),
   );

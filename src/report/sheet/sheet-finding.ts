@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../../judge/finding.ts';
+import { againstLines } from '../against-lines.ts';
 import { findingNumbers } from '../finding-numbers.ts';
 import { Markup, html, nothing, where } from '../html.ts';
 import type { NumberedFinding } from './place-findings.ts';
@@ -52,7 +53,8 @@ function findingItem(numbered: NumberedFinding): Markup {
       <p>${why}</p>
     </details>
     <p class="where">
-      Line ${place.line}, column ${place.column}. Rule ${rule} of pack ${pack}; source: ${source}.
+      Line ${place.line}, column ${place.column}${againstLines(numbered)}. Rule ${rule} of pack ${pack};
+      source: ${source}.
     </p>
   </li>`;
 }
