@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:05afaeff4a64e764a867dabc4a654bff8f541827bd313395f18afdc80eb3c433":{"pack":"general","version":"1.0.0"},"sha256:0f5907bd9572495f99d5f634ed0aa6fba72c1d34b967ef7249118d91936a591f":{"pack":"general","version":"1.1.0"},"sha256:02ad6b6d2e9f645dfff02dcdf4ac4fbcdae31299765c5e8755918a78a2763661":{"pack":"general","version":"2.0.0"},"sha256:4c1d57d8467cfe2a3786bf2f48d37cfd34333033d680e0fd8a9b6cdf8c82f167":{"pack":"general","version":"3.0.0"}};
+  {"sha256:9e5b0a9b784ad6cdcc78c79865539ea53eb69494894aa90bad9f1a71087480d8":{"pack":"general","version":"1.0.0"},"sha256:8201b63beebab249fea70d2699d678887ed00a09cca9b9ee3a4cbeeff2d31cff":{"pack":"general","version":"1.1.0"},"sha256:50c5f91c1d41f8622fd45a8c4fd3f96008c8c40d991b3a97d8a7ac760ced76ed":{"pack":"general","version":"2.0.0"},"sha256:f1e65181b1895966493390369ccdc5715189179d91df0f80b9cd69be1cba79d0":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'fccd0e2a7ffd89f19446b7d6f0108a8732cbd73a3886ee69dd18db757c0499c0');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e46d783179b66a064831d3744468e9cc98d13b4c58fef7e6a37d4db4a1044a3d');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ce472fd7e140b00c3c30b26d0574a9d45e797fc7eadf38133f2567957e8106d5');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '137e5c1b06b6c7eeaef407641f9257bbcac433f772274df39653fb8780b697a6');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
