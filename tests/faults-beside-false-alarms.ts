@@ -13,16 +13,14 @@ export const faultsBesideFalseAlarms: readonly Fault[] = [
     '{ item: glass, distance: 30 mm, path: through air, treatment: shielded }',
     '{ item: low-voltage battery, distance: 90 mm, path: through air, treatment: shielded }',
     '{ item: refrigerant line, distance: 90 mm, path: through air, treatment: shielded }',
-  ].map(
-    (entry): Fault => ({
-      name: `only shielded beside a heat: ${entry}`,
-      plan: rail,
-      severity: 'hold',
-      changes: [neighbour(entry)],
-      rule: 'shield-not-cited',
-      on: entry,
-    }),
-  ),
+  ].map((entry): Fault => ({
+    name: `only shielded beside a heat: ${entry}`,
+    plan: rail,
+    severity: 'hold',
+    changes: [neighbour(entry)],
+    rule: 'shield-not-cited',
+    on: entry,
+  })),
   {
     name: 'glass behind a shield, on the metal that is heated',
     plan: rail,
