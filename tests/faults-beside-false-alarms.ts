@@ -1,11 +1,31 @@
 import type { Fault } from './fault.ts';
-import { rail } from './one-change.ts';
+import { rail, skin } from './one-change.ts';
 import type { Change } from './one-change.ts';
 
 const pillar = '- { part: a-pillar-r, distance: 60 mm, path: same sheet }';
 
 /** One more neighbour of the heated rail. */
 export const neighbour = (entry: string): Change => [pillar, `${pillar}\n          - ${entry}`];
+
+/** An aluminium bonnet bolted to hinges of steel, with what is said of the couple. */
+export const bonnetOnHinges = (insulation: string): Change => [
+  '  - id: mirror-l\n',
+  `  - id: bonnet
+    name: Bonnet
+    kind: bonnet
+    structural: false
+    class: aluminium
+    thickness: 1.1 mm
+    damage: { kind: crease, found_by: seen }
+    operations:
+      - do: replace
+        extent: whole
+        joints: [{ to: hinges, sheets: [bonnet, hinges], method: bolt, own_tools: true${insulation} }]
+      - { do: refinish }
+  - { id: hinges, name: Bonnet hinges, kind: bracket, structural: false, class: mild, damage: { kind: none, found_by: seen } }
+  - id: mirror-l
+`,
+];
 
 /** The fault beside each good plan that was once held or stopped without cause (near-misses-of-false-alarms.test.ts). */
 export const faultsBesideFalseAlarms: readonly Fault[] = [
@@ -29,4 +49,20 @@ export const faultsBesideFalseAlarms: readonly Fault[] = [
     rule: 'neighbour-too-hot',
     on: '{ item: glass',
   },
+  {
+    name: 'an aluminium bonnet on hinges of steel, and nothing said of what keeps them apart',
+    plan: skin,
+    severity: 'hold',
+    changes: [bonnetOnHinges('')],
+    rule: 'unlike-metals-bare',
+    on: 'joints: [{ to: hinges',
+  },
+  ...['none', 'not needed', 'bare, paint ground off'].map((text): Fault => ({
+    name: `an aluminium bonnet on hinges of steel, insulation: ${text}`,
+    plan: skin,
+    severity: 'stop',
+    changes: [bonnetOnHinges(`, insulation: '${text}'`)],
+    rule: 'unlike-metals-bare',
+    on: 'joints: [{ to: hinges',
+  })),
 ];

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { neighbour } from './faults-beside-false-alarms.ts';
+import { bonnetOnHinges, neighbour } from './faults-beside-false-alarms.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
-import { changed, rail } from './one-change.ts';
+import { changed, rail, skin } from './one-change.ts';
 import type { Change } from './one-change.ts';
 
 // Good plans that were once held or stopped without cause. Beside each, faults-beside-false-alarms.ts has the fault that is still found.
@@ -16,6 +16,11 @@ describe('what is ordinary practice is cleared', () => {
       'trim behind a shield, where the metal stays cold',
       rail,
       [neighbour('{ item: trim, distance: 250 mm, path: same sheet, treatment: shielded }')],
+    ],
+    [
+      'an aluminium bonnet on hinges of steel with coated bolts',
+      skin,
+      [bonnetOnHinges(', insulation: Coated bolts of the factory')],
     ],
   ])('%s', (_name, plan, changes) => {
     expect(ruleIds(judgeText(changed(plan, changes)))).toEqual([]);

@@ -15,7 +15,7 @@ export function builtInPacks(): readonly Pack[] {
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '137e5c1b06b6c7eeaef407641f9257bbcac433f772274df39653fb8780b697a6');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'e4524966355416a27b45173c48f31e63a829c063d4b19a06a8d05be7d142eea1');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

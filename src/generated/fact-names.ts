@@ -1111,7 +1111,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_days_before': { kind: 'joint', type: 'number', description: 'Days from the test of the coupon to the making of the joint.' },
   'joint.at_cut': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is the seam at the place of the cut: by its mark, or, without one, by its form (butt, lap).' },
   'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], alwaysKnown: true, description: 'The best that the joint itself cites, or none.' },
-  'joint.insulated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the couple is insulated.' },
+  'joint.insulated': { kind: 'joint', type: 'yes-no', description: 'Whether the couple is insulated: by adhesive, or by a layer that `insulation` names. Not, where it says none or bare.' },
   'joint.sheets': { kind: 'joint', type: 'count', description: 'Number of sheets in the stack.' },
   'joint.thicknesses_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether every sheet’s thickness is stated.' },
   'joint.count': { kind: 'joint', type: 'count', description: 'Number of joints that will be made.' },

@@ -1121,7 +1121,7 @@ export interface Joint {
   readonly filler?: string;
   /** Shielding gas. */
   readonly gas?: string;
-  /** What keeps unlike metals apart. */
+  /** What keeps unlike metals apart: a film, sealer, coated bolts and washers; `none` where they touch bare. */
   readonly insulation?: string;
   /** Whether the edges of the couple are sealed. */
   readonly edges_sealed?: boolean;
