@@ -1,5 +1,5 @@
 import type { Fault } from './fault.ts';
-import { rail, skin } from './one-change.ts';
+import { rail, ring, skin } from './one-change.ts';
 import type { Change } from './one-change.ts';
 
 const pillar = '- { part: a-pillar-r, distance: 60 mm, path: same sheet }';
@@ -26,6 +26,31 @@ export const bonnetOnHinges = (insulation: string): Change => [
   - id: mirror-l
 `,
 ];
+
+const warmed =
+  '{ do: straighten, method: with heat, source: hot air, temperature: 90 °C, hold: 60 s, times: 1, measured_by: { means: contact probe, place: middle of the dent }, cooling: still air, clear_within: 300 mm }';
+
+/** A dented bumper cover, of a material, that is warmed and pressed back. */
+export const cover = (
+  material: string,
+  { structural = false, work = warmed, before = 'mirror-l' } = {},
+): Change => [
+  `  - id: ${before}\n`,
+  `  - id: cover
+    name: Bumper cover, front
+    kind: ${structural ? 'reinforcement' : 'bumper cover'}
+    radar_behind: false
+    structural: ${String(structural)}
+    ${material}
+    damage: { kind: dent, found_by: seen }
+    operations:
+      - ${work}
+      - { do: refinish }
+  - id: ${before}
+`,
+];
+
+const onCover = { plan: skin, on: '- { do: straighten, method: with heat' } as const;
 
 /** The fault beside each good plan that was once held or stopped without cause (near-misses-of-false-alarms.test.ts). */
 export const faultsBesideFalseAlarms: readonly Fault[] = [
@@ -65,4 +90,48 @@ export const faultsBesideFalseAlarms: readonly Fault[] = [
     rule: 'unlike-metals-bare',
     on: 'joints: [{ to: hinges',
   })),
+  {
+    ...onCover,
+    name: 'a cover of plastic at 130 °C without the figure of a page',
+    severity: 'hold',
+    changes: [cover('class: plastic'), ['temperature: 90 °C', 'temperature: 130 °C']],
+    rule: 'plastic-heated-over-100',
+  },
+  {
+    ...onCover,
+    name: 'a cover of plastic warmed with a torch',
+    severity: 'hold',
+    changes: [cover('class: plastic'), ['source: hot air', 'source: torch']],
+    rule: 'plastic-heated-by-flame',
+  },
+  {
+    ...onCover,
+    name: 'a carrier of plastic that bears load, warmed and pressed back',
+    severity: 'stop',
+    changes: [cover('class: plastic', { structural: true })],
+    rule: 'heat-plastic-of-structure',
+  },
+  {
+    ...onCover,
+    name: 'a bonnet of carbon fibre, warmed and pressed back',
+    severity: 'stop',
+    changes: [cover('grade: CFRP')],
+    rule: 'heat-other-metal',
+  },
+  {
+    ...onCover,
+    name: 'a carrier of plastic that bears load, pressed back cold',
+    severity: 'stop',
+    changes: [cover('class: plastic', { structural: true, work: '{ do: straighten, method: cold }' })],
+    rule: 'straighten-plastic-of-structure',
+    on: '{ do: straighten, method: cold }\n      - { do: refinish }\n  - id: mirror-l',
+  },
+  {
+    plan: ring,
+    name: 'a sheet that is welded in, called plastic',
+    severity: 'stop',
+    changes: [['grade: 22MnB5+AS150', 'class: plastic']],
+    rule: 'plastic-welded-as-metal',
+    on: 'method: resistance spot',
+  },
 ];

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:9e5b0a9b784ad6cdcc78c79865539ea53eb69494894aa90bad9f1a71087480d8":{"pack":"general","version":"1.0.0"},"sha256:8201b63beebab249fea70d2699d678887ed00a09cca9b9ee3a4cbeeff2d31cff":{"pack":"general","version":"1.1.0"},"sha256:50c5f91c1d41f8622fd45a8c4fd3f96008c8c40d991b3a97d8a7ac760ced76ed":{"pack":"general","version":"2.0.0"},"sha256:f1e65181b1895966493390369ccdc5715189179d91df0f80b9cd69be1cba79d0":{"pack":"general","version":"3.0.0"}};
+  {"sha256:a2975be6cf50c3bdfcf3c803d0207d4447ec3d6c163a07cd5d7b8ce1a03a48d5":{"pack":"general","version":"1.0.0"},"sha256:896a08284647c2ca432d1825c7138081b1dc2f9e7f62c1877ce028a7da14e7a9":{"pack":"general","version":"1.1.0"},"sha256:acd076feaf2e908d24431a947fe8a109f672a380e2e844e9b1e8268f1161d497":{"pack":"general","version":"2.0.0"},"sha256:102fefdfd7a62156a193c5dd81e93aac83598b6cab7e6ccdfb3fee4c4c06ddf9":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e46d783179b66a064831d3744468e9cc98d13b4c58fef7e6a37d4db4a1044a3d');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '2dd94ffb10b0c3b250ef732410cc8c18fdf707205e96922d6ab335fa92e66973');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'e4524966355416a27b45173c48f31e63a829c063d4b19a06a8d05be7d142eea1');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '1fa733813a991753c5b31216a6ad3eacdb64feaec1ae239a0a7b37b84fde304e');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
