@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:a2975be6cf50c3bdfcf3c803d0207d4447ec3d6c163a07cd5d7b8ce1a03a48d5":{"pack":"general","version":"1.0.0"},"sha256:896a08284647c2ca432d1825c7138081b1dc2f9e7f62c1877ce028a7da14e7a9":{"pack":"general","version":"1.1.0"},"sha256:acd076feaf2e908d24431a947fe8a109f672a380e2e844e9b1e8268f1161d497":{"pack":"general","version":"2.0.0"},"sha256:102fefdfd7a62156a193c5dd81e93aac83598b6cab7e6ccdfb3fee4c4c06ddf9":{"pack":"general","version":"3.0.0"}};
+  {"sha256:42bdfaf69a9cc0dcb0fc1205ba6116b8721e0e9d64abc9b54d4330682aa12eb9":{"pack":"general","version":"1.0.0"},"sha256:9f56278abe85e0cd2843925797dc72f070416b026726542772240673d03d6583":{"pack":"general","version":"1.1.0"},"sha256:6fbff51986e9550c8f96c35b482eee1a075b362c71fa549fc18d15a58f1d0467":{"pack":"general","version":"2.0.0"},"sha256:595c27ce46c3d8d55c74fee611bc2a9b7b3699a6dfbb2106d01bdf9008270706":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '2dd94ffb10b0c3b250ef732410cc8c18fdf707205e96922d6ab335fa92e66973');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '368e8126926d5759f12de22043ea5ccb72265ba2ceecc386ca1d602337d0a07b');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '1fa733813a991753c5b31216a6ad3eacdb64feaec1ae239a0a7b37b84fde304e');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '4436f32205f955096b6a2449601f5184a518a8ace9028b1182f2b114cea6a8f7');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -82,6 +82,7 @@ export interface FactNames {
     | 'plan.extinguisher_distance'
     | 'plan.heavy_part_off'
     | 'plan.lifting_cited'
+    | 'plan.released_by_author'
     | 'plan.checks_not_planned'
     | 'plan.fire_stated'
     | 'plan.lifting_stated'
@@ -669,7 +670,6 @@ export interface FactNames {
     | 'step.tool_narrow'
     | 'step.tool_stated'
     | 'step.waived_after'
-    | 'step.by_author'
     | 'step.lamps_without_code'
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
@@ -815,6 +815,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.extinguisher_distance': { kind: 'plan', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the nearest extinguisher stands from the work, by its words.' },
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
+  'plan.released_by_author': { kind: 'plan', type: 'text', description: 'The hold points and the release of the structure that who wrote the plan releases.' },
   'plan.checks_not_planned': { kind: 'plan', type: 'text', description: 'Checks that the work asks for afterwards (scan, alignment, calibrations, restraints, traction voltage, road test) and that the plan has no step for, each with its reason, as long as the plan asks whether work may begin.' },
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
@@ -1391,7 +1392,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.tool_narrow': { kind: 'step', type: 'text', description: 'The words for a scan tool that say that it reads the engine alone, or is a simple reader of codes.' },
   'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
   'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
-  'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
   'step.lamps_without_code': { kind: 'step', type: 'text', description: 'Lamps of restraints, brakes, steering or traction voltage that were lit as the vehicle came, of whose system the first scan lists no code and says nothing.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
