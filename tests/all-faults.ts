@@ -1,4 +1,5 @@
 import type { Fault } from './fault.ts';
+import { faultsBesideFalseAlarms } from './faults-beside-false-alarms.ts';
 import { faultsOfContradictions } from './faults-of-contradictions.ts';
 import { faultsOfCovering } from './faults-of-covering.ts';
 import { faultsOfBondsLoaded } from './faults-of-bonds-loaded.ts';
@@ -70,4 +71,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfReadiness,
   ...faultsOfContradictions,
   ...faultsOfPlainWords,
+  ...faultsBesideFalseAlarms,
 ];

@@ -5,7 +5,7 @@ import type { TriState } from './tri-state.ts';
 
 /**
  * Whether a small part that is replaced whole is welded on or cut off, where its kind does not tell: a condenser is bolted, a bracket
- * may be either. `no` joints of its own but bolts, a torque or one-time bolts, or a composite say that it is not. Undefined where
+ * may be either. `no` joints of its own but bolts, a torque or one-time bolts, or a composite or plastic say that it is not. Undefined where
  * nothing says it. True, the safe guess, for every other part and wherever the plan reckons with welding. Common practice, no source.
  */
 export function weldedOrCut(operation: Operation, part: Part): TriState {
@@ -58,7 +58,7 @@ export function firstJoinedUnsaid(
 }
 
 function isSaidNotWelded({ joints = [], fasteners }: Operation, part: Part): boolean {
-  if (joints.length > 0 || part.class === 'composite') return true;
+  if (joints.length > 0 || part.class === 'composite' || part.class === 'plastic') return true;
   // `one_time: none` alone is as true of a part without any bolt.
   const { one_time: oneTime, cite, tightened } = fasteners ?? {};
   return cite !== undefined || tightened !== undefined || oneTime === 'renewed' || oneTime === 'used again';

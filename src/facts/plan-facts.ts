@@ -27,6 +27,7 @@ import { indirectDamageTold } from './part/indirect-damage.ts';
 import { noteFacts } from './notes/told-in-notes.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
+import { releasedByAuthorFacts } from './papers/released-by-author.ts';
 import { listOf } from './quantity-of.ts';
 import { saysNone } from './step/step-draft.ts';
 import { preparedFacts } from './step/prepared-in-time.ts';
@@ -59,6 +60,7 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   preparedFacts,
   toldOtherwiseFacts,
   noteFacts,
+  releasedByAuthorFacts,
 );
 
 type OfOtherGroups =
@@ -74,7 +76,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof checksPlannedFacts>
   | keyof ReturnType<typeof preparedFacts>
   | keyof ReturnType<typeof toldOtherwiseFacts>
-  | keyof ReturnType<typeof noteFacts>;
+  | keyof ReturnType<typeof noteFacts>
+  | keyof ReturnType<typeof releasedByAuthorFacts>;
 
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;

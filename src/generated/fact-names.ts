@@ -82,6 +82,7 @@ export interface FactNames {
     | 'plan.extinguisher_distance'
     | 'plan.heavy_part_off'
     | 'plan.lifting_cited'
+    | 'plan.released_by_author'
     | 'plan.checks_not_planned'
     | 'plan.fire_stated'
     | 'plan.lifting_stated'
@@ -670,7 +671,6 @@ export interface FactNames {
     | 'step.tool_narrow'
     | 'step.tool_stated'
     | 'step.waived_after'
-    | 'step.by_author'
     | 'step.lamps_without_code'
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
@@ -816,6 +816,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.extinguisher_distance': { kind: 'plan', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the nearest extinguisher stands from the work, by its words.' },
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
+  'plan.released_by_author': { kind: 'plan', type: 'text', description: 'The hold points and the release of the structure that who wrote the plan releases.' },
   'plan.checks_not_planned': { kind: 'plan', type: 'text', description: 'Checks that the work asks for afterwards (scan, alignment, calibrations, restraints, traction voltage, road test) and that the plan has no step for, each with its reason, as long as the plan asks whether work may begin.' },
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
@@ -902,7 +903,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.declared_cosmetic': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan calls it not structural although its kind carries crash load.' },
   'part.cosmetic_by_own_word': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan calls it not structural, of a kind that can be either, and no page of the maker is cited for it.' },
   'part.one_piece': { kind: 'part', type: 'yes-no', description: 'Whether it is made in one piece. A door ring counts as one piece unless the plan says otherwise.' },
-  'part.class': { kind: 'part', type: 'word', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], synonyms: { 'boron': 'press-hardened', 'hot-stamped': 'press-hardened', 'hot stamped': 'press-hardened', 'uhss': 'ultra-high-strength', 'ahss': 'advanced high-strength', 'hss': 'high-strength', 'aluminum': 'aluminium', 'carbon fibre': 'composite' }, description: 'Strength class: the strongest of what grade, strength and class word allow.' },
+  'part.class': { kind: 'part', type: 'word', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite', 'plastic'], synonyms: { 'boron': 'press-hardened', 'hot-stamped': 'press-hardened', 'hot stamped': 'press-hardened', 'uhss': 'ultra-high-strength', 'ahss': 'advanced high-strength', 'hss': 'high-strength', 'aluminum': 'aluminium', 'carbon fibre': 'composite', 'carbon fiber': 'composite', 'fibre composite': 'composite', 'plastics': 'plastic' }, description: 'Strength class: the strongest of what grade, strength and class word allow.' },
   'part.family': { kind: 'part', type: 'text', description: 'Family of the material.' },
   'part.tensile': { kind: 'part', type: 'number', unit: 'MPa', dimension: 'stress', description: 'Minimum tensile strength.' },
   'part.yield': { kind: 'part', type: 'number', unit: 'MPa', dimension: 'stress', description: 'Minimum yield strength.' },
@@ -1063,7 +1064,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.tightened_before_fitted': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the bolts are dated as tightened on a day before the part was fitted.' },
   'citation.rested_on': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation rests on this citation: the best of those it gives.' },
   'citation.place_stated': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether page, section or step is stated, or the document is a single sheet.' },
-  'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'aluminium 7xxx', 'aluminium casting', 'aluminium of unknown alloy', 'stainless steel', 'magnesium or composite', 'unknown material', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel that is called soft and read in no document of the maker counts as hardened on a structural part.' },
+  'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'aluminium 7xxx', 'aluminium casting', 'aluminium of unknown alloy', 'stainless steel', 'magnesium or composite', 'plastic', 'unknown material', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel that is called soft and read in no document of the maker counts as hardened on a structural part.' },
   'exposure.name': { kind: 'exposure', type: 'text', alwaysKnown: true, description: 'What the shop calls it.' },
   'exposure.called': { kind: 'exposure', type: 'text', description: 'Its name with what it is in brackets, where the name does not say that already.' },
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
@@ -1099,7 +1100,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.spot': { kind: 'joint', type: 'yes-no', description: 'Whether it is a resistance weld.' },
   'joint.welded': { kind: 'joint', type: 'yes-no', description: 'Whether it is welded by any process.' },
   'joint.to': { kind: 'joint', type: 'text', description: 'The part it is joined to.' },
-  'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength classes of the sheets in the stack.' },
+  'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite', 'plastic'], description: 'Strength classes of the sheets in the stack.' },
   'joint.cold_worked': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack has its strength from cold work.' },
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
   'joint.has_aluminium': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack is aluminium, by whatever its class rests on: a magnet tells.' },
@@ -1112,7 +1113,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_days_before': { kind: 'joint', type: 'number', description: 'Days from the test of the coupon to the making of the joint.' },
   'joint.at_cut': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is the seam at the place of the cut: by its mark, or, without one, by its form (butt, lap).' },
   'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], alwaysKnown: true, description: 'The best that the joint itself cites, or none.' },
-  'joint.insulated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the couple is insulated.' },
+  'joint.insulated': { kind: 'joint', type: 'yes-no', description: 'Whether the couple is insulated: by adhesive, or by a layer that `insulation` names. Not, where it says none or bare.' },
   'joint.sheets': { kind: 'joint', type: 'count', description: 'Number of sheets in the stack.' },
   'joint.thicknesses_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether every sheet’s thickness is stated.' },
   'joint.count': { kind: 'joint', type: 'count', description: 'Number of joints that will be made.' },
@@ -1393,7 +1394,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.tool_narrow': { kind: 'step', type: 'text', description: 'The words for a scan tool that say that it reads the engine alone, or is a simple reader of codes.' },
   'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
   'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
-  'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
   'step.lamps_without_code': { kind: 'step', type: 'text', description: 'Lamps of restraints, brakes, steering or traction voltage that were lit as the vehicle came, of whose system the first scan lists no code and says nothing.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },

@@ -922,8 +922,8 @@ export interface Material {
 /** Material designation as the maker or the standard writes it, with its coating if known: by EN, VDA 239, SAE, ASTM, JIS, JFS, GB/T or as a steel number. A standard may stand before it, a state (as delivered, hardened, baked) or a thickness behind it; the sheets of a tailored blank are joined with a plus. A word of the trade (boron, mild, AHSS), a strength (1.5 GPa, 217 ksi) or a bare number is read too, and what it leaves open counts as its strongest. */
 export type Grade = string;
 
-/** Strength class in words. A grade or a strength says more; where both stand here the stronger counts. */
-export type StrengthClass = 'mild' | 'high-strength' | 'advanced high-strength' | 'ultra-high-strength' | 'press-hardened' | 'aluminium' | 'stainless' | 'magnesium' | 'composite';
+/** Strength class in words. A grade or a strength says more; where both stand here the stronger counts. `composite` holds fibres (carbon, glass); `plastic` holds none, as covers and trim. */
+export type StrengthClass = 'mild' | 'high-strength' | 'advanced high-strength' | 'ultra-high-strength' | 'press-hardened' | 'aluminium' | 'stainless' | 'magnesium' | 'composite' | 'plastic';
 
 /** What the part is. */
 export type PartKind = 'door ring' | 'a-pillar' | 'b-pillar' | 'c-pillar' | 'd-pillar' | 'sill' | 'sill reinforcement' | 'roof rail' | 'roof bow' | 'front rail' | 'rear rail' | 'apron' | 'strut tower' | 'crossmember' | 'bulkhead' | 'floor' | 'tunnel' | 'wheelhouse' | 'reinforcement' | 'bumper beam' | 'door beam' | 'battery tray' | 'subframe' | 'radiator support' | 'back panel' | 'side panel' | 'quarter panel' | 'sill skin' | 'roof skin' | 'door' | 'door skin' | 'fender' | 'bonnet' | 'boot lid' | 'tailgate' | 'bumper cover' | 'bracket' | 'suspension part' | 'steering part' | 'wheel' | 'glass' | 'lamp' | 'trim' | 'seat' | 'restraint unit' | 'traction battery' | 'other';
@@ -1121,7 +1121,7 @@ export interface Joint {
   readonly filler?: string;
   /** Shielding gas. */
   readonly gas?: string;
-  /** What keeps unlike metals apart. */
+  /** What keeps unlike metals apart: a film, sealer, coated bolts and washers; `none` where they touch bare. */
   readonly insulation?: string;
   /** Whether the edges of the couple are sealed. */
   readonly edges_sealed?: boolean;

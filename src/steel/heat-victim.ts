@@ -9,7 +9,8 @@ export type HeatVictim =
   | 'hardened or multi-phase steel'
   | 'aluminium'
   | 'stainless steel'
-  | 'magnesium or composite';
+  | 'magnesium or composite'
+  | 'plastic';
 
 /**
  * The same where more than the class is known. Low-alloy steel of 590 MPa and more is no mild steel, but nothing in it is tempered:
@@ -44,5 +45,7 @@ export function heatVictimOfClass(strengthClass: StrengthClass): HeatVictim {
     case 'magnesium':
     case 'composite':
       return 'magnesium or composite';
+    case 'plastic':
+      return 'plastic';
   }
 }

@@ -51,6 +51,7 @@ const families: Readonly<Record<string, SteelFamily>> = {
   composite_cfrp: { word: 'carbon-fibre composite', floor: 'composite' },
   composite_gfrp: { word: 'glass-fibre composite', floor: 'composite' },
   composite_thermoplastic: { word: 'thermoplastic composite', floor: 'composite' },
+  plastic: { word: 'plastic without fibres', floor: 'plastic' },
 };
 
 /** Throws an Error for a key that is not in the table of families: the data and this file must agree. */

@@ -8,6 +8,7 @@ export const strengthClasses = [
   'stainless',
   'magnesium',
   'composite',
+  'plastic',
 ] as const;
 
 export type StrengthClass = (typeof strengthClasses)[number];

@@ -93,8 +93,8 @@ test('each sensor is answered for by its name, or by the words none fitted', () 
   };
   const camera = '{ sensor: Front camera, kind: static, result: passed }';
   const radar = '{ sensor: front radar, kind: not fitted }';
-  expect(needed('')).toBe('Windscreen came off (camera); Front cover came off (radar)');
-  expect(needed(camera)).toBe('Front cover came off (radar)');
+  expect(needed('')).toBe('camera: Windscreen came off; radar: Front cover came off');
+  expect(needed(camera)).toBe('radar: Front cover came off');
   expect(needed(`${camera}, ${radar}`)).toBeUndefined();
   expect(needed('{ sensor: none fitted }')).toBeUndefined();
   // Which one is meant is not said.

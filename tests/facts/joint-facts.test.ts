@@ -189,7 +189,10 @@ describe('how it is joined', () => {
   });
 
   test('insulated by a layer that is named, or by adhesive', () => {
-    expect(joint('method: blind rivet').value('joint.insulated')).toBe(false);
+    expect(joint('method: blind rivet').fact('joint.insulated').known).toBe(false);
+    for (const bare of ['none', 'not needed', 'Bare metal on metal', 'uncoated bolts']) {
+      expect(joint(`method: blind rivet, insulation: ${bare}`).value('joint.insulated')).toBe(false);
+    }
     expect(joint('method: blind rivet, insulation: tape').value('joint.insulated')).toBe(true);
     expect(joint('method: adhesive and rivet').value('joint.insulated')).toBe(true);
     expect(joint('method: blind rivet, adhesive: { product: P }').value('joint.insulated')).toBe(true);

@@ -7,8 +7,8 @@ const tell = (text: string) => describeDesignation(text, { find: false });
 
 /**
  * Six hundred names as drawings, part lists and marks on parts write them, and what each is, written down by hand before any was read:
- * by the standard that the name belongs to, from memory, and where no class is given, because the name is cut short, mistyped, a
- * plastic or no name at all. An empty `known` leaves open whether it is sure.
+ * by the standard that the name belongs to, from memory, and where no class is given, because the name is cut short, mistyped or no
+ * name at all. An empty `known` leaves open whether it is sure.
  */
 const names = csvRows(readFileSync(new URL('drawing-names.csv', import.meta.url), 'utf8'));
 

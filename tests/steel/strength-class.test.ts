@@ -14,6 +14,7 @@ describe('the ladder of steel classes', () => {
       undefined,
       undefined,
       undefined,
+      undefined,
     ]);
   });
 

@@ -233,6 +233,9 @@ export function metalOf(strengthClass: string | undefined): HeldSheet['metal'] |
       return 'aluminium';
     case 'stainless':
       return 'stainless';
+    case 'plastic':
+      // It conducts a hundredth of what the worst conductor among the metals does: that one errs high.
+      return 'stainless';
     case 'magnesium':
     case 'composite':
       return undefined;

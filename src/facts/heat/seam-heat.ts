@@ -199,6 +199,7 @@ export function weldMetalOf(strengthClass: string | undefined): WeldMetalName | 
       return strengthClass;
     case 'magnesium':
     case 'composite':
+    case 'plastic':
       return undefined;
     default:
       return 'steel';

@@ -12,6 +12,7 @@ import { fastenerFacts } from './joint-fastener.ts';
 import { freshBondFact } from './joint-fresh-bond.ts';
 import { classesOf, coldWorkedSheet, hasAluminium, unlikeMetals } from './joint-metals.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
+import { insulatedFact } from './joint-insulated.ts';
 import { insertWeaker } from './insert-weaker.ts';
 import { otherJobFacts } from './joint-other-job.ts';
 import { ownCiteFacts } from './joint-own-cites.ts';
@@ -112,12 +113,9 @@ function sheetFacts(
   const stack = matter.stack;
   const isToItself = isToRestOfItself(joint, operation);
   const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
+  const to = joint.to === undefined ? undefined : (survey.partById.get(joint.to)?.name ?? joint.to);
   return {
-    'joint.to': statedOr(
-      joint.to === undefined ? undefined : (survey.partById.get(joint.to)?.name ?? joint.to),
-      `${at}/to`,
-      'The other part is not stated.',
-    ),
+    'joint.to': statedOr(to, `${at}/to`, 'The other part is not stated.'),
     'joint.classes': classes,
     'joint.cold_worked': coldWorkedSheet(stack, at),
     'joint.has_aluminium': hasAluminium(stack, at),
@@ -149,12 +147,7 @@ function sheetFacts(
                 !(method !== undefined && hasAdhesive(method)),
               `${at}/factory_adhesive`,
             ),
-    'joint.insulated': computed(
-      joint.insulation !== undefined ||
-        joint.adhesive !== undefined ||
-        (method !== undefined && hasAdhesive(method)),
-      `${at}/insulation`,
-    ),
+    'joint.insulated': insulatedFact(joint, to, at),
     'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
     'joint.insert_stated': computed(
       joint.insert?.grade !== undefined && joint.insert.thickness !== undefined,

@@ -133,7 +133,7 @@ function metalsOf(
   if (classes.includes(undefined)) return new Set();
   return new Set(
     classes
-      .filter((one) => one !== 'magnesium' && one !== 'composite')
+      .filter((one) => one !== 'magnesium' && one !== 'composite' && one !== 'plastic')
       .map((one) => (one === 'aluminium' ? 'aluminium' : 'steel')),
   );
 }

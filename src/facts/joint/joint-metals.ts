@@ -76,7 +76,7 @@ function notKnown(name: string): string {
   return `The strength class of ${name} is not known.`;
 }
 
-/** Metals are told apart by hand and magnet; that takes no document. Glass is none, nor a lamp or trim of which no metal is stated. */
+/** Metals are told apart by hand and magnet; that takes no document. Glass and plastic are none, nor a lamp or trim of which no metal is stated. */
 export function unlikeMetals(
   stack: readonly (PartSurvey | undefined)[],
   isToItself: boolean,
@@ -93,7 +93,7 @@ export function unlikeMetals(
 
 function isNoMetal(sheet: PartSurvey | undefined): boolean {
   const kind = sheet?.part.kind;
-  if (kind === 'glass') return true;
+  if (kind === 'glass' || sheet?.material.class === 'plastic') return true;
   return (
     (kind === 'lamp' || kind === 'trim') && sheet?.material.class === undefined && sheet?.structural !== true
   );

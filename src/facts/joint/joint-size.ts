@@ -153,7 +153,7 @@ function spacingOf(stack: JointStack, find: (governingMm: number) => Sized): Siz
 }
 
 function isOtherMetal(word: string | undefined): boolean {
-  return word === 'aluminium' || word === 'magnesium' || word === 'composite';
+  return word === 'aluminium' || word === 'magnesium' || word === 'composite' || word === 'plastic';
 }
 
 function minus(least: Sized, own: number | undefined, reason: string): Sized {

@@ -124,7 +124,7 @@ function calibrationSteps(survey: Survey, needed: readonly CheckNeeded[]): reado
       open.length === 0
         ? undefined
         : open
-            .map(({ sensor: [name], because }) => (name === undefined ? because : `${because} (${name})`))
+            .map(({ sensor: [name], because }) => (name === undefined ? because : `${name}: ${because}`))
             .join('; '),
   };
   return [...stated, check(survey, missing)];

@@ -15,7 +15,6 @@ import { isNoQualification } from '../refusals.ts';
 import { expiredAtVoltage, isHighVoltageStep, unqualifiedAtVoltage } from './high-voltage-person.ts';
 import { lampFacts } from './lamp-facts.ts';
 import { ownWorkReleased } from '../papers/by-who-did-it.ts';
-import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
 import { factGroups } from '../fact-groups.ts';
 import type { FactGroups } from '../fact-groups.ts';
@@ -55,7 +54,7 @@ const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups
   calibrationFacts,
   codesFacts,
   lampFacts,
-  authorFacts,
+  doerFacts,
 );
 
 type Group<Name extends FactNames['step']> = Pick<StepFacts, Name>;
@@ -178,20 +177,14 @@ function missingText({ missing, what }: StepDraft): string | undefined {
     : 'every part of it';
 }
 
-/** Whether the author of the plan releases it, or who did the work; of other steps it says nothing. */
-function authorFacts(
+/** Whether who did the work releases it; of other steps it says nothing. */
+function doerFacts(
   survey: Survey,
   { what, step, at, holdPoint }: StepDraft,
-): Group<`step.by_${'author' | 'who_did_it'}`> {
-  const { plan } = survey;
-  const [own, author] = [step?.by?.name, plan.job?.written_by?.name];
+): Group<'step.by_who_did_it'> {
+  const own = step?.by?.name;
   const isRelease = what === 'hold point' || what === 'structural release';
   return {
-    'step.by_author': computedOr(
-      isRelease && own !== undefined && author !== undefined ? samePerson(own, author) : undefined,
-      `${at}/by`,
-      'The step is no release, or one of the two is not named.',
-    ),
     'step.by_who_did_it': computedOr(
       isRelease ? whoAndWhat(own, ownWorkReleased(survey, own, holdPoint?.part), holdPoint?.part) : undefined,
       `${at}/by`,

@@ -59,11 +59,13 @@ function ofFibre({ set, fibre, mat }: NameParts): NameContent {
   return { familyKey: of === 'G' ? 'composite_gfrp' : 'composite', state: 'unknown', sure: true };
 }
 
-const plastic = new RegExp(
-  `^(?:${thermosets}|${thermoplastics})(?:[+\\/](?:${thermoplastics}|EPDM))?(?:I|HI)?(?:(?:TD|TV|T|MD|MF|M|GB|GD)\\d{1,2})?$`,
-);
-
-/** Whether a key is a plastic by ISO 1043 that holds no fibres: PP+EPDM-TD20. The class of composites is not for it. */
-export function isPlainPlastic(key: string): boolean {
-  return key.length >= 2 && plastic.test(key);
-}
+/** Plastics by ISO 1043 that hold no fibres, as covers and trim are made of: PP+EPDM-TD20. */
+export const plasticNames: readonly NameForm[] = [
+  {
+    standards: ['ISO 1043', 'ISO 11469'],
+    form: new RegExp(
+      `^(?:${thermosets}|${thermoplastics})(?:[+\\/](?:${thermoplastics}|EPDM))?(?:I|HI)?(?:(?:TD|TV|T|MD|MF|M|GB|GD)\\d{1,2})?$`,
+    ),
+    read: () => ({ familyKey: 'plastic', state: 'unknown', sure: true }),
+  },
+];

@@ -8,7 +8,7 @@ import { aluminiumSymbols } from './aluminium-symbols.ts';
 import { americanNames } from './american-names.ts';
 import { boronNames } from './boron-names.ts';
 import { chineseNames } from './chinese-names.ts';
-import { compositeNames } from './composite-names.ts';
+import { compositeNames, plasticNames } from './composite-names.ts';
 import { europeanNames } from './european-names.ts';
 import { germanNames } from './german-names.ts';
 import { japaneseNames } from './japanese-names.ts';
@@ -47,6 +47,7 @@ const forms: readonly NameForm[] = [
   ...magnesiumNames,
   ...compositeNames,
   ...tradePairs,
+  ...plasticNames,
 ];
 
 /**

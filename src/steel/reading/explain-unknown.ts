@@ -1,5 +1,4 @@
 import { isBodyAlloy } from '../grammar/aluminium-names.ts';
-import { isPlainPlastic } from '../grammar/composite-names.ts';
 import { gradeTable } from '../table/grade-table.ts';
 import { readOne } from './read-one.ts';
 import { hintSplits } from '../table/standard-hint.ts';
@@ -56,11 +55,6 @@ export function explainUnknown(key: string, text: string): Unknown {
       key,
       `${shown} is cut short: what stands after the number tells the family. State the whole designation.`,
     );
-  }
-  if (isPlainPlastic(key)) {
-    return {
-      reason: `${shown} is a plastic without fibres (ISO 1043-1), and no metal or fibre composite; there is no class for it. State the material of the part that carries load.`,
-    };
   }
   return withNearest(key, `There is no grade ${shown} in the table. ${lookUp}`);
 }

@@ -75,6 +75,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   aluminium_casting: ['ALUMINIUM', 'ALUMINUM'].flatMap((metal) => castings(metal)),
   stainless: ['STAINLESSSTEEL', 'STAINLESS'],
   magnesium: ['MAGNESIUM', 'MAGNESIUMALLOY', ...castings('MAGNESIUM')],
+  plastic: ['PLASTIC', 'PLASTICS'],
   composite: ['COMPOSITE', 'FIBRECOMPOSITE', 'FIBERCOMPOSITE'],
   composite_cfrp: ['CARBONFIBRE', 'CARBONFIBER'],
   composite_thermoplastic: ['GMT', 'GLASSMATTHERMOPLASTIC', 'LWRT'],
