@@ -6,6 +6,10 @@ import { wholeJob } from './faults-of-the-whole-job.ts';
 const ofPost = { plan: sectionedPost, severity: 'hold' } as const;
 const ofQuarter = { plan: bondedQuarter, severity: 'hold' } as const;
 const ofRail = { plan: wholeJob, severity: 'hold' } as const;
+const postPoints =
+  / {4}- \{ name: P1, on: post-r.*\n {4}- \{ name: P2, on: post-r.*\n/u.exec(sectionedPost)?.[0] ?? '';
+const diagonals =
+  'nominal: [1402 mm, 1296 mm], diagonals_before: [1396 mm, 1300 mm], diagonals_after: [1402.4 mm, 1295.6 mm], tolerance: 3 mm';
 const wiring = '- { item: wiring, distance: 80 mm, path: through air, treatment: removed }';
 
 /** What is wrong around the seam: the gun, the current, the neighbours, the paint, the measuring. Common practice. */
@@ -183,6 +187,33 @@ export const faultsAroundSeams: readonly Fault[] = [
     changes: [
       ['{ name: R1, on: rail-l', '{ name: R1, on: apron-l'],
       ['{ name: R3, on: rail-l', '{ name: R3, on: apron-l'],
+    ],
+    rule: 'worked-part-not-measured',
+    on: '  points:',
+  },
+  {
+    ...ofPost,
+    name: 'the post that was pushed in, told by the diagonals of its door alone',
+    changes: [
+      [postPoints, ''],
+      [
+        'hold_points:\n',
+        `  openings:\n    - { name: Front door opening right, ${diagonals} }\nhold_points:\n`,
+      ],
+    ],
+    rule: 'worked-part-not-measured',
+    on: '  points:',
+  },
+  {
+    ...ofPost,
+    name: 'the post of a car that was hit in front, told by the diagonals of the boot',
+    changes: [
+      [
+        'impact: Right side low on the b-post, at a right angle, by a bollard.',
+        'impact: Right front corner.',
+      ],
+      [postPoints, ''],
+      ['hold_points:\n', `  openings:\n    - { name: Boot, ${diagonals} }\nhold_points:\n`],
     ],
     rule: 'worked-part-not-measured',
     on: '  points:',

@@ -16,11 +16,12 @@ export function judgeText(text: string, packFolder: string | readonly string[] =
   return answer.report;
 }
 
-/** Ids of the rules that stop or hold, sorted, each once. */
+/** Ids of the rules that stop or hold, sorted, each once. A plan that cannot be read has none, and must not look like a cleared one. */
 export function ruleIds(
   report: PlanReport,
   severities: readonly string[] = ['stop', 'hold'],
 ): readonly string[] {
+  if (report.packs === undefined) throw new Error(report.notJudged.map(({ sentence }) => sentence).join(' '));
   const ids = report.findings
     .filter(({ finding }) => severities.includes(finding.severity))
     .map(({ finding }) => finding.rule);

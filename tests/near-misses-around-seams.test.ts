@@ -85,17 +85,21 @@ describe('near misses around seams stay cleared', () => {
       [['before: [1105.3 mm, 639 mm, 900.2 mm], ', '']],
     ],
     [
-      'the post told by the diagonals of its opening',
+      'the post of a car that was hit in front, told by the diagonals of its opening',
       sectionedPost,
       [
+        [
+          'impact: Right side low on the b-post, at a right angle, by a bollard.',
+          'impact: Right front corner.',
+        ],
         [
           / {4}- \{ name: P1, on: post-r.*\n {4}- \{ name: P2, on: post-r.*\n/u.exec(sectionedPost)?.[0] ??
             '',
           '',
         ],
         [
-          'finish:\n',
-          '  openings:\n    - { name: Front door opening right, nominal: [1402 mm, 1296 mm], diagonals_before: [1396 mm, 1300 mm], diagonals_after: [1402.4 mm, 1295.6 mm], tolerance: 3 mm }\nfinish:\n',
+          'hold_points:\n',
+          '  openings:\n    - { name: Front door opening right, nominal: [1402 mm, 1296 mm], diagonals_before: [1396 mm, 1300 mm], diagonals_after: [1402.4 mm, 1295.6 mm], tolerance: 3 mm }\nhold_points:\n',
         ],
       ],
     ],

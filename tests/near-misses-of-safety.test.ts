@@ -144,7 +144,11 @@ describe('near misses of safety stay cleared', () => {
         ],
         [
           'parts:\n',
-          'references: [{ id: belt, kind: maker procedure, document: SRM-TRN-0300, revision: A, covers: { maker: Corvane, model: Tarn, bodies: [all], years: 2020-2022 }, looked_up: 2026-10-15, for_job: K-2215 }]\nverify: { scan_before: { planned: true } }\nparts:\n',
+          'references: [{ id: belt, kind: maker procedure, document: SRM-TRN-0300, revision: A, covers: { maker: Corvane, model: Tarn, bodies: [all], years: 2020-2022 }, looked_up: 2026-10-15, for_job: K-2215 }]\nparts:\n',
+        ],
+        [
+          'verify:\n',
+          'verify:\n  scan_before: { planned: true }\n  restraints: { planned: true }\n  scan_after: { planned: true }\n',
         ],
       ],
     ],

@@ -88,13 +88,15 @@ describe('near misses stay cleared', () => {
       ],
     ],
     [
-      'a point on the sill that the ring is welded to, and the diagonals of the opening that the ring frames',
+      'hit in front, a point on the sill that the ring is welded to, and the diagonals of the opening that the ring frames',
       releasedRing,
       [
+        ['impact: Left side, at the front door, at a right angle.', 'impact: Left front corner.'],
         ['name: A1, on: ring-l', 'name: A1, on: sill-inner-l'],
+        ['-688.2 mm', '-700.2 mm'],
         [
-          'finish:\n',
-          '  openings:\n    - { name: Front door left, nominal: [1402 mm, 1296 mm], diagonals_before: [1394 mm, 1301 mm], diagonals_after: [1402.4 mm, 1295.6 mm], tolerance: 3 mm }\nfinish:\n',
+          'hold_points:\n',
+          '  openings:\n    - { name: Front door left, nominal: [1402 mm, 1296 mm], diagonals_before: [1394 mm, 1301 mm], diagonals_after: [1402.4 mm, 1295.6 mm], tolerance: 3 mm }\nhold_points:\n',
         ],
       ],
     ],
@@ -255,7 +257,7 @@ describe('near misses stay cleared', () => {
       skin,
       [
         ['drive: combustion', 'drive: battery-electric'],
-        ['do: refinish', 'do: refinish\n        off_vehicle: true'],
+        ['do: refinish }', 'do: refinish, off_vehicle: true }'],
       ],
     ],
     [

@@ -115,7 +115,8 @@ export const releasedElectric = changed(electric, [
   ],
   [
     'before: [0.1 mm, 1180.1 mm, 0 mm] }',
-    'before: [0.1 mm, 1180.1 mm, 0 mm], after: [0 mm, 1180 mm, 0 mm] }',
+    `before: [0.1 mm, 1180.1 mm, 0 mm], after: [0 mm, 1180 mm, 0 mm] }
+    - { name: S1, on: sill-l, nominal: [950 mm, -60 mm, 40 mm], before: [951 mm, -48 mm, 43 mm], after: [950.2 mm, -59.4 mm, 40.3 mm], tolerance: 3 mm }`,
   ],
   ['  before: 2026-10-20\n', '  before: 2026-10-20\n  before_welding: 2026-10-20\n  after: 2026-10-20\n'],
   ['part: sill-l, planned: true', 'part: sill-l, planned: true, done: 2026-10-20'],

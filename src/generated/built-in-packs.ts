@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:05afaeff4a64e764a867dabc4a654bff8f541827bd313395f18afdc80eb3c433":{"pack":"general","version":"1.0.0"},"sha256:0f5907bd9572495f99d5f634ed0aa6fba72c1d34b967ef7249118d91936a591f":{"pack":"general","version":"1.1.0"},"sha256:02ad6b6d2e9f645dfff02dcdf4ac4fbcdae31299765c5e8755918a78a2763661":{"pack":"general","version":"2.0.0"},"sha256:2c4a3d2731d624fa3276cdc0c381c981517eba5be82bd5623cfd11212d60094c":{"pack":"general","version":"3.0.0"}};
+  {"sha256:df0eb603089854036d4c9afd1ba4bf29d78a08b6249d6b60dca160b46fb24005":{"pack":"general","version":"1.0.0"},"sha256:62c81fe7588bf661ae8114f4bdbe069d3e9656de6d35901525065c20898cf4da":{"pack":"general","version":"1.1.0"},"sha256:ea80b4ded711faac5f48c9d88def09638ccdc33eb82a6d1bcffb5d413c3acd47":{"pack":"general","version":"2.0.0"},"sha256:32749f2359140461c3de5c4f10e3e308afc6ccb5ad6da321efdd82f516c7af5c":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '84a7249bbed591acc7729c0e9373976e3b06f34a19921e90b1a03ad98250e934');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '702bc9da56972eda60036a595cf6d714e33a83336793a7be598627dd8888d802');
   return packs;
 }
 

@@ -65,16 +65,62 @@ describe('a part that was worked on', () => {
       expect([one, unmeasured(parts, one)]).toEqual([one, expect.stringMatching(/^\?/u)]);
   });
 
-  test('or it frames a door, and the diagonals of an opening are measured afterwards', () => {
-    const opened = (kind: string, diagonals: string): unknown =>
-      factsOf(
-        `parts: [{ name: X, kind: ${kind}, operations: [{ do: section }] }]\nmeasurements: { openings: [{ ${diagonals} }] }`,
-      ).value('measurement.unmeasured');
-    const after = 'diagonals_after: [1200 mm, 1201 mm]';
-    expect(opened('b-pillar', after)).toEqual(expect.stringMatching(/^\?/u));
-    expect(opened('front rail', after)).toBe('X');
-    expect(opened('b-pillar', 'diagonals_after: [1200 mm]')).toBe('X');
-    expect(opened('b-pillar', after.replace('after', 'before'))).toBe('X');
+  const opened = (
+    part: string,
+    opening: string,
+    rest = 'damage: { impact: Front corner }',
+    fact = 'measurement.unmeasured',
+  ): unknown =>
+    factsOf(
+      `parts: [{ id: x, name: X, ${part}, operations: [{ do: section }] }]\nmeasurements: { points: [{ name: C1, on: x }, { name: F1, on: floor, before: [0 mm, 0 mm, 0 mm] }], openings: [{ ${opening} }] }\n${rest}`,
+    ).value(fact);
+  const after = 'diagonals_after: [1200 mm, 1201 mm]';
+
+  test.each([
+    ['b-pillar', 'name: Front door'],
+    ['b-pillar', 'name: Rear door'],
+    ['b-pillar', 'name: Door opening'],
+    ['a-pillar', 'name: Windscreen'],
+    ['c-pillar', 'name: Tailgate'],
+    ['sill', 'name: Front door'],
+    ['b-pillar, side: left', 'name: Front left door'],
+    ['b-pillar', 'corners: [C1, C2, C3, C4]'],
+  ])('or it is a %s, and of its opening (%s) the diagonals are measured afterwards', (kind, name) => {
+    expect(opened(`kind: ${kind}`, `${name}, ${after}`)).toEqual(expect.stringMatching(/^\?/u));
+    expect(opened(`kind: ${kind}`, `${name}, diagonals_after: [1200 mm]`)).toBe('X');
+    expect(opened(`kind: ${kind}`, `${name}, diagonals_before: [1200 mm, 1201 mm]`)).toBe('X');
+  });
+
+  test.each([
+    ['front rail', 'name: Front door'],
+    ['b-pillar', 'name: Boot'],
+    ['b-pillar', 'name: Windscreen'],
+    ['b-pillar', 'name: Tailgate'],
+    ['a-pillar', 'name: Rear door'],
+    ['c-pillar', 'name: Front door'],
+    ['b-pillar', 'name: Opening 1'],
+    ['b-pillar', 'corners: [C2, C3, C4, C5]'],
+    ['b-pillar, side: left', 'name: Front door right'],
+  ])('the diagonals of another opening tell nothing of a %s (%s)', (kind, name) => {
+    expect(opened(`kind: ${kind}`, `${name}, ${after}`)).toBe('X');
+  });
+
+  test('pushed in from the side, it bears a point of its own, for no diagonal shows that', () => {
+    const hit = (impact: string, kind = 'b-pillar', damage = 'kink', fact?: string): unknown =>
+      opened(
+        `kind: ${kind}, damage: { kind: ${damage} }`,
+        `name: Front door, ${after}, diagonals_before: [1200 mm, 1190 mm]`,
+        impact === '' ? '' : `damage: { impact: ${impact} }`,
+        fact,
+      );
+    const fine: unknown = expect.stringMatching(/^\?/u);
+    for (const impact of ['Left side', 'At a right angle at the front door', 'Head on into a post', ''])
+      expect([impact, hit(impact), hit(impact, 'sill')]).toEqual([impact, 'X', 'X']);
+    for (const impact of ['Front corner', 'From behind', 'A tree fell on the roof'])
+      expect([impact, hit(impact)]).toEqual([impact, fine]);
+    expect(hit('Left side', 'b-pillar', 'none')).toEqual(fine);
+    expect(hit('Left side', 'b-pillar', 'kink', 'measurement.unmeasured_before')).toBe('X');
+    expect(hit('Front corner', 'b-pillar', 'kink', 'measurement.unmeasured_before')).toEqual(fine);
   });
 
   test('hit, it was measured before as well, or a part that it touches was', () => {

@@ -4,6 +4,8 @@ import type { Fact } from '../fact.ts';
 import { computed, computedOr, contradictedBy, unknown } from '../make-fact.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { whenOf } from '../quantity-of.ts';
+import { isHitFromTheSide } from './hit-from-the-side.ts';
+import { isOpeningOf } from './opening-of-part.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 
 type MeasuredWorkFact =
@@ -94,6 +96,7 @@ interface WorkDay {
 }
 
 type Point = NonNullable<PlanMeasurements['points']>[number];
+type Openings = NonNullable<PlanMeasurements['openings']>;
 
 /**
  * Structural parts that were worked on and bear no point measured afterwards. A smaller part may have no point of its own on the data
@@ -101,20 +104,29 @@ type Point = NonNullable<PlanMeasurements['points']>[number];
  */
 function unmeasured(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
   const measured = new Set((points ?? []).filter(isTold).map(({ on }) => on));
-  return workedParts(survey, isOpeningMeasured(openings))
+  const opened = (openings ?? []).filter(({ diagonals_after: after }) => after?.length === 2);
+  return workedParts(survey)
     .filter((one) => {
-      const telling = kindIs(one.part.kind, 'bears points') ? [one] : [one, ...touching(survey, one)];
+      const telling = bearsPoint(survey, one) ? [one] : [one, ...touching(survey, one)];
       return !telling.some(({ part }) => measured.has(part.id));
     })
+    .filter((one) => isHitFromTheSide(survey, one) || !isOpened(one, opened, points))
     .map(({ name }) => name);
+}
+
+/** A sill has points enough beneath it for one to be asked for where it was pushed in; elsewhere its neighbours do. */
+function bearsPoint(survey: Survey, one: PartSurvey): boolean {
+  return kindIs(one.part.kind, 'bears points') || (one.part.kind === 'sill' && isHitFromTheSide(survey, one));
 }
 
 /** Long members among them that one point holds: they can lie turned about it, and no number shows it. */
 function atOnePoint(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
   const on = (points ?? []).filter(isTold).map((point) => point.on);
-  return workedParts(survey, isOpeningMeasured(openings))
+  const opened = (openings ?? []).filter(({ diagonals_after: after }) => after?.length === 2);
+  return workedParts(survey)
     .filter(({ part }) => kindIs(part.kind, 'bears points') && kindIs(part.kind, 'hollow'))
     .filter(({ part }) => on.filter((one) => one === part.id).length === 1)
+    .filter((one) => !isOpened(one, opened, points))
     .map(({ name }) => name);
 }
 
@@ -123,24 +135,23 @@ function isTold(point: Point): boolean {
   return point.after !== undefined || (point.before !== undefined && point.dropped_because === undefined);
 }
 
-function isOpeningMeasured(openings: PlanMeasurements['openings']): boolean {
-  return (openings ?? []).some(({ diagonals_after: after }) => after?.length === 2);
+function isOpened(one: PartSurvey, openings: Openings, points: PlanMeasurements['points']): boolean {
+  return openings.some((opening) => isOpeningOf(one, opening, points));
 }
 
 /** Of those the ones that were hit and are worked on, and were not measured before, nor a part that they touch: how far it went is not known. */
 function unmeasuredBefore(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
   const measured = new Set((points ?? []).filter(({ before }) => before !== undefined).map(({ on }) => on));
-  const openingMeasured = (openings ?? []).some(({ diagonals_before: before }) => before?.length === 2);
-  return workedParts(survey, openingMeasured)
+  const opened = (openings ?? []).filter(({ diagonals_before: before }) => before?.length === 2);
+  return workedParts(survey)
     .filter(({ part }) => part.damage?.kind !== undefined && part.damage.kind !== 'none')
     .filter((one) => ![one, ...touching(survey, one)].some(({ part }) => measured.has(part.id)))
+    .filter((one) => isHitFromTheSide(survey, one) || !isOpened(one, opened, points))
     .map(({ name }) => name);
 }
 
-function workedParts({ parts }: Survey, openingMeasured: boolean): readonly PartSurvey[] {
-  return parts
-    .filter(({ part }) => !openingMeasured || !kindIs(part.kind, 'frames an opening'))
-    .filter((one) => one.structural === true && one.operations.some(movesMetal));
+function workedParts({ parts }: Survey): readonly PartSurvey[] {
+  return parts.filter((one) => one.structural === true && one.operations.some(movesMetal));
 }
 
 function movesMetal({ operation, hot, works, cutsPartWay, straightens, heats }: OperationSurvey): boolean {
