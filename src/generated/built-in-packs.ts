@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:05afaeff4a64e764a867dabc4a654bff8f541827bd313395f18afdc80eb3c433":{"pack":"general","version":"1.0.0"},"sha256:0f5907bd9572495f99d5f634ed0aa6fba72c1d34b967ef7249118d91936a591f":{"pack":"general","version":"1.1.0"},"sha256:02ad6b6d2e9f645dfff02dcdf4ac4fbcdae31299765c5e8755918a78a2763661":{"pack":"general","version":"2.0.0"},"sha256:2c4a3d2731d624fa3276cdc0c381c981517eba5be82bd5623cfd11212d60094c":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ef3c040cbc7669d9e8a0117a7b6bc9e86c6b45af821a7a97b1a425393e4dc931":{"pack":"general","version":"1.0.0"},"sha256:f660dd07379b6c60f2e4c81d950c80ef93eef206c396c40b9c255fcab2785052":{"pack":"general","version":"1.1.0"},"sha256:747214899f25c8e962050b117e94d2ca5d02cdba6bae3b98c4b62d71275e8b6c":{"pack":"general","version":"2.0.0"},"sha256:f607c1fba35891799e878838fa6164630eec3e25bcc3c704f255098c0d787279":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '84a7249bbed591acc7729c0e9373976e3b06f34a19921e90b1a03ad98250e934');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'd9ce0af66a2557a3777b0bd062cc0c47e15acc613c73f99538799da7a9995a7b');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2815e2b12a39a503473c77030844f1ab559c04aa0fd9b3b4c2db78ca876c176e');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '361117911d2fbbd85351343eaf82be405ca9bbc837bca182243417f16ed2227e');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
