@@ -31,6 +31,7 @@ import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
 import { faultsOfTheWeldedSkin } from './faults-of-the-welded-skin.ts';
+import { faultsOfTheOutsideRead } from './faults-of-the-outside-read.ts';
 import { faultsOfTheSecondRead } from './faults-of-the-second-read.ts';
 import { faultsOfUndoneChecks } from './faults-of-undone-checks.ts';
 import { faultsOfWork } from './faults-of-work.ts';
@@ -66,6 +67,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
   ...faultsOfTheSecondRead,
+  ...faultsOfTheOutsideRead,
   ...faultsOfProcess,
   ...faultsOfPreparing,
   ...faultsOfReadiness,

@@ -112,4 +112,26 @@ describe('running gear that is bolted on', () => {
       'alignment-missing',
     );
   });
+
+  test('of the record neither coupons nor measurements of the body are missed, and what is missing still is', () => {
+    const missed = (...changes: readonly Change[]): string | undefined =>
+      judgeText(changed(knuckle, changes)).findings.find(
+        ({ finding }) => finding.rule === 'record-incomplete',
+      )?.finding.message;
+    expect(missed()).toBeUndefined();
+    expect(missed(['fault codes, alignment print-out, calibration report]', 'calibration report]'])).toBe(
+      'Of the record this is not said to be kept: codes, wheel alignment.',
+    );
+    expect(missed(['kind: suspension part', 'kind: bumper beam'])).toBe(
+      'Of the record this is not said to be kept: measurements, photographs.',
+    );
+  });
+
+  test('who releases it is qualified', () => {
+    const report = judgeText(changed(knuckle, [[', qualification: master }, date', ' }, date']]));
+    const found = report.findings.filter(({ finding }) => finding.rule === 'signer-without-qualification');
+    expect(found.map(({ finding }) => finding.message)).toEqual([
+      'Work on structure or running gear is released by somebody whose qualification is not stated.',
+    ]);
+  });
 });

@@ -5,6 +5,7 @@ import { pluggedRing, rivetedSill, softRing } from './faults-of-joints.ts';
 import { bondedQuarter, hemmedDoor, sectionedPost } from './faults-of-seams.ts';
 import { batteryOut } from './faults-of-the-battery-out.ts';
 import { bondedRail } from './faults-of-the-bonded-rail.ts';
+import { roofAndScreen } from './faults-of-the-outside-read.ts';
 import { weldedSkin } from './faults-of-the-welded-skin.ts';
 import { wholeJob } from './faults-of-the-whole-job.ts';
 import { measuredRing } from './measured-ring.ts';
@@ -38,6 +39,7 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['bonded quarter', bondedQuarter],
     ['hemmed door', hemmedDoor],
     ['welded skin', weldedSkin],
+    ['roof and screen', roofAndScreen],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });

@@ -18,7 +18,6 @@ import { citedForOtherSide } from './papers/cited-for-other-side.ts';
 import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
 import { orderOfSteps } from './step/order-of-steps.ts';
-import { saysNone } from './step/step-draft.ts';
 import { currentPathFacts } from './step/current-path.ts';
 import { fittedUnitBeside } from './step/restraint-units.ts';
 import { unitAbove } from './step/units-above.ts';
@@ -136,11 +135,7 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
       quantityOf(operation.clear_within, 'length') ?? 0,
       `${at}/clear_within`,
     ),
-    'operation.earth_and_units_stated': computed(
-      operation.earth_clamp !== undefined && !saysNone(operation.control_units),
-      `${at}/earth_clamp`,
-    ),
-    ...currentPathFacts(operation, at),
+    ...currentPathFacts(one),
     'operation.fire_watch_stated': computed(
       operation.fire_watch !== undefined || survey.plan.make_safe?.fire?.watch !== undefined,
       `${at}/fire_watch`,

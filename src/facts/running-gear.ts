@@ -12,7 +12,7 @@ export function runningGearFacts(survey: Survey): Readonly<Record<Name, Fact>> {
   return { 'plan.only_running_gear': computed(isRunningGearOnly(survey), '/parts') };
 }
 
-function isRunningGearOnly(survey: Survey): boolean {
+export function isRunningGearOnly(survey: Survey): boolean {
   const { plan, operations, parts } = survey;
   const { units, deployed } = plan.make_safe?.restraints ?? {};
   if (deployed === true || (units ?? []).some(({ state }) => state === 'deployed')) return false;

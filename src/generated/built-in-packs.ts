@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:df0eb603089854036d4c9afd1ba4bf29d78a08b6249d6b60dca160b46fb24005":{"pack":"general","version":"1.0.0"},"sha256:62c81fe7588bf661ae8114f4bdbe069d3e9656de6d35901525065c20898cf4da":{"pack":"general","version":"1.1.0"},"sha256:ea80b4ded711faac5f48c9d88def09638ccdc33eb82a6d1bcffb5d413c3acd47":{"pack":"general","version":"2.0.0"},"sha256:32749f2359140461c3de5c4f10e3e308afc6ccb5ad6da321efdd82f516c7af5c":{"pack":"general","version":"3.0.0"}};
+  {"sha256:1c443a750c487ce86f4f1e6d8a6a19e0fe7a720029cdeb8403acc00f5646a6c5":{"pack":"general","version":"1.0.0"},"sha256:3f6cc2063ae607a20b452853bd8ef292d3ca2f02cbb8fccf7de90d0f9612d8e0":{"pack":"general","version":"1.1.0"},"sha256:ff5128e68697275ceb314337e210b9fd0c029e876b3df954a57f7c62adfe4474":{"pack":"general","version":"2.0.0"},"sha256:c52e98afc74729b8b3486fbbee506f9276dda777dce5464c3f95039beb202f3d":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '702bc9da56972eda60036a595cf6d714e33a83336793a7be598627dd8888d802');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7dc93f84c199ccc9c0a44090887155f1d4a7c5f8711b9e9729927b8c1c2c7027');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2815e2b12a39a503473c77030844f1ab559c04aa0fd9b3b4c2db78ca876c176e');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ff7d60fc45125ace76dd0acc07408acd818f3645cefbd1a7229537a7c15a1c95');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -288,7 +288,8 @@ export interface FactNames {
     | 'operation.instrument'
     | 'operation.cooling'
     | 'operation.looked_within'
-    | 'operation.earth_and_units_stated'
+    | 'operation.current_path_unsaid'
+    | 'operation.arc_work'
     | 'operation.fire_watch_stated'
     | 'operation.clear_within'
     | 'operation.closes_over_later'
@@ -830,7 +831,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fit_checked_late': { kind: 'plan', type: 'yes-no', description: 'Whether that measurement is later than the first joint that holds a structural part.' },
   'plan.fit_checked_early': { kind: 'plan', type: 'text', description: 'What the measurement before welding is dated before although it has to come first.' },
   'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
-  'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint was made. False where the days or times do not tell.' },
+  'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint of the body was made; glass and the like, bonded onto it, is none. False where the days or times do not tell.' },
   'plan.primed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed before every weld. False where the days or times do not tell.' },
   'plan.sealed_before_primer': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before bared metal was primed. False where the days or times do not tell.' },
   'plan.sealed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed after the refinish was baked. False where the days or times do not tell.' },
@@ -842,7 +843,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.restraint_wiring_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for the repair of restraint wiring.' },
   'plan.restraint_control_unit': { kind: 'plan', type: 'word', words: ['replaced', 'by the maker’s page', 'without a page'], synonyms: { 'renewed': 'replaced', 'new': 'replaced' }, description: 'What becomes of the control unit after units deployed; a page of the maker counts only where it is cited.' },
   'plan.record': { kind: 'plan', type: 'word', words: ['none', 'without the procedures', 'with the procedures'], alwaysKnown: true, description: 'What is said of the record that is kept.' },
-  'plan.record_missing': { kind: 'plan', type: 'text', description: 'What of the record is not said to be kept: measurements, weld coupons, codes, photographs, place.' },
+  'plan.record_missing': { kind: 'plan', type: 'text', description: 'What of the record is not said to be kept, of what such work leaves behind: measurements, coupons where something is joined, codes, photographs, place.' },
   'plan.record_years': { kind: 'plan', type: 'number', description: 'Years from the signature, or from the as-of date, for which the record is kept.' },
   'plan.as_received_missing': { kind: 'plan', type: 'text', description: 'What of the state in which the vehicle came is not written: mileage, warning lamps, what works.' },
   'plan.units_off': { kind: 'plan', type: 'text', description: 'Undeployed restraint units that come off.' },
@@ -1018,7 +1019,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.instrument': { kind: 'operation', type: 'word', words: ['in date', 'overdue'], description: 'Whether the instrument that measures the heat is in calibration on the day of the work, or today. A crayon needs none.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], description: 'How it cools.' },
   'operation.looked_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', alwaysKnown: true, description: 'How far around the work the plan says that, beside what it lists, nothing sensitive lies; 0 where it says nothing. A list alone says nothing of what it leaves out.' },
-  'operation.earth_and_units_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether earth clamp and control units are stated.' },
+  'operation.current_path_unsaid': { kind: 'operation', type: 'text', description: 'What is not stated of the way that current takes back: the place of the earth clamp, what is done with control units, or both.' },
+  'operation.arc_work': { kind: 'operation', type: 'word', words: ['welding', 'plasma cut', 'welding and plasma cut'], description: 'What sends the current of an arc through the part. A gun for spots closes its own circuit; a laser and a flame carry no current.' },
   'operation.fire_watch_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a fire watch is stated.' },
   'operation.clear_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far around the work nothing else that is sensitive lies, as stated.' },
   'operation.closes_over_later': { kind: 'operation', type: 'text', description: 'The part under a new skin that is worked on at a later step than the skin goes on.' },

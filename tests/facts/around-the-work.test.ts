@@ -79,6 +79,25 @@ describe('the fit before welding', () => {
   });
 });
 
+describe('sealed before a joint', () => {
+  test.each([
+    ['glass', 'adhesive', false],
+    ['lamp', 'adhesive', false],
+    ['radiator support', 'adhesive and rivet', true],
+    ['radiator support', 'resistance spot', true],
+    ['roof skin', 'adhesive', true],
+    ['other', 'adhesive', true],
+  ])('%s by %s: %s', (kind, method, expected) => {
+    const part = `{ kind: ${kind}, operations: [{ do: replace, done: 2026-10-09, joints: [{ method: ${method} }] }] }`;
+    expect(
+      value(
+        'plan.sealed_before_joints',
+        `parts:\n  - ${part}\nfinish: { sealer: { planned: true, done: 2026-10-08 } }`,
+      ),
+    ).toBe(expected);
+  });
+});
+
 describe('the record', () => {
   const record = (name: string, entries: string): unknown =>
     value(name, `record: { ${entries} }\nsign_off: { date: 2026-10-20 }`);
@@ -91,7 +110,7 @@ describe('the record', () => {
 
   test('lacks what is not named', () => {
     expect(record('plan.record_missing', 'kept: [procedures, photographs], where: office')).toBe(
-      'measurements, weld coupons, codes, what the owner gets',
+      'measurements, codes, what the owner gets',
     );
     expect(
       record(
@@ -99,6 +118,47 @@ describe('the record', () => {
         'kept: [measurements, peel tests, scans, pictures], where: office, owner_gets: [work order]',
       ),
     ).toContain('?');
+  });
+
+  test.each([
+    [
+      'no joint',
+      '{ kind: sill, operations: [{ do: straighten, with: pulling }] }',
+      'measurements, codes, photographs',
+    ],
+    [
+      'a weld',
+      '{ kind: sill, operations: [{ do: replace, joints: [{ method: resistance spot }] }] }',
+      'measurements, weld coupons, codes, photographs',
+    ],
+    [
+      'a laser seam',
+      '{ kind: sill, operations: [{ do: replace, joints: [{ method: laser seam }] }] }',
+      'measurements, weld coupons, codes, photographs',
+    ],
+    [
+      'joints of which nothing is said',
+      '{ kind: sill, operations: [{ do: replace }] }',
+      'measurements, weld coupons, codes, photographs',
+    ],
+    [
+      'a bond',
+      '{ kind: sill, operations: [{ do: replace, joints: [{ method: adhesive and rivet }] }] }',
+      'measurements, joint coupons, codes, photographs',
+    ],
+    [
+      'an arm by its bolts',
+      '{ kind: suspension part, damage: { kind: bend }, operations: [{ do: replace, joints: [{ method: bolt }] }] }',
+      'codes',
+    ],
+    [
+      'a beam by its bolts',
+      '{ kind: bumper beam, damage: { kind: bend }, operations: [{ do: replace, joints: [{ method: bolt }] }] }',
+      'measurements, codes, photographs',
+    ],
+  ])('of %s lacks what such work leaves behind', (_name, part, missing) => {
+    const kept = 'record: { kept: [procedures], where: office, owner_gets: [work order] }';
+    expect(value('plan.record_missing', `parts:\n  - ${part}\n${kept}`)).toBe(missing);
   });
 
   test('is kept for so many years after the signature', () => {

@@ -161,11 +161,26 @@ describe('what lies around it', () => {
   });
 
   test('earth clamp and control units are both due', () => {
-    const both = 'earth_clamp: on the sill, control_units: unplugged';
-    expect(operation(`do: weld, ${both}`).value('operation.earth_and_units_stated')).toBe(true);
-    expect(operation('do: weld, earth_clamp: on the sill').value('operation.earth_and_units_stated')).toBe(
-      false,
-    );
+    const [clamp, units] = ['earth_clamp: on the sill', 'control_units: unplugged'];
+    const unsaid = (text: string): unknown =>
+      operation(`do: weld, ${text}`).value('operation.current_path_unsaid');
+    expect(unsaid(`${clamp}, ${units}`)).toContain('?');
+    expect(unsaid(clamp)).toBe('what is done with control units');
+    expect(unsaid(units)).toBe('the place of the earth clamp');
+    expect(unsaid('step: 1')).toBe('the place of the earth clamp and what is done with control units');
+  });
+
+  test.each([
+    ['do: weld', 'welding'],
+    ['do: weld, joints: [{ method: laser seam }]', undefined],
+    ['do: weld, joints: [{ method: resistance spot }]', undefined],
+    ['do: weld, joints: [{ method: arc braze }]', 'welding'],
+    ['do: replace, cut_with: plasma, joints: [{ method: resistance spot }]', 'plasma cut'],
+    ['do: replace, cut_with: plasma, joints: [{ method: plug weld }]', 'welding and plasma cut'],
+    ['do: replace, cut_with: flame, joints: [{ method: resistance spot }]', undefined],
+  ])('%s: an arc of %s', (text, expected) => {
+    const value = operation(text, 'kind: sill').value('operation.arc_work');
+    expect(value).toEqual(expected ?? expect.stringContaining('?'));
   });
 
   test('a fire watch of the operation or of the whole plan', () => {

@@ -1,27 +1,33 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
+import { isPermanent, isWelded } from '../joint/joint-methods.ts';
 import { dayOf } from '../quantity-of.ts';
+import { isRunningGearOnly } from '../running-gear.ts';
 import { saysNone } from '../step/step-draft.ts';
 import type { Survey } from '../survey.ts';
 
 type RecordFact = Extract<FactNames['plan'], 'plan.record' | 'plan.record_missing' | 'plan.record_years'>;
 
+type Kept = readonly [name: string, words: RegExp];
+
 /** What a record of structural work holds beside the procedures, by words that name it. Common practice, no source. */
-const kinds: readonly (readonly [name: string, words: RegExp])[] = [
-  ['measurements', /measur/i],
-  ['weld coupons', /coupon|weld|test piece|peel/i],
-  ['codes', /\bscan|code/i],
-  ['photographs', /photo|picture|image/i],
-];
+const measured: Kept = ['measurements', /measur/i];
+const coupons: Kept = ['weld coupons', /coupon|weld|test piece|peel/i];
+const bondCoupons: Kept = ['joint coupons', coupons[1]];
+const codes: Kept = ['codes', /\bscan|code/i];
+const photographs: Kept = ['photographs', /photo|picture|image/i];
 
 const procedures = /procedure|document|page|bulletin|reference/i;
 
-export function recordFacts({ plan, context }: Survey): Readonly<Record<RecordFact, Fact>> {
+export function recordFacts(survey: Survey): Readonly<Record<RecordFact, Fact>> {
+  const { plan, context } = survey;
   const { kept = [], where, until, owner_gets: owner } = plan.record ?? {};
   const { alignment, calibrations = [] } = plan.verify ?? {};
   const missing = [
-    ...kinds.filter(([, words]) => !kept.some((entry) => words.test(entry))).map(([name]) => name),
+    ...keptFor(survey)
+      .filter(([, words]) => !kept.some((entry) => words.test(entry)))
+      .map(([name]) => name),
     ...(alignment?.values !== undefined && !kept.some((entry) => /align/i.test(entry))
       ? ['wheel alignment']
       : []),
@@ -50,4 +56,13 @@ export function recordFacts({ plan, context }: Survey): Readonly<Record<RecordFa
       'No last day is written.',
     ),
   };
+}
+
+/** Nobody cuts a coupon for a bolt; of an arm that came off and went on by its bolts no body is measured and nothing is closed over. */
+function keptFor(survey: Survey): readonly Kept[] {
+  const { operations } = survey;
+  const methods = operations.flatMap(({ joints }) => joints.flatMap(({ joint }) => joint.method ?? []));
+  const welds = methods.some(isWelded) || operations.some(({ electricWelding }) => electricWelding !== false);
+  const ofJoints = welds ? [coupons] : methods.some(isPermanent) ? [bondCoupons] : [];
+  return isRunningGearOnly(survey) ? [...ofJoints, codes] : [measured, ...ofJoints, codes, photographs];
 }

@@ -1,5 +1,5 @@
 import type { FactNames } from '../../generated/fact-names.ts';
-import type { JointMethod } from '../../generated/plan-types.ts';
+import type { JointMethod, PartKind } from '../../generated/plan-types.ts';
 import { isBatteryOff } from './battery-facts.ts';
 import { datedBeforeJob } from '../papers/dated-before-job.ts';
 import { isNotAfter } from './day-order.ts';
@@ -130,7 +130,7 @@ function fitFacts(survey: Survey): Readonly<Record<FitFact, Fact>> {
   const { plan, operations } = survey;
   const joining = operations.filter(isJoinedIn);
   const structural = joining.filter(({ part }) => part.structural !== false);
-  const joined = daysOf(joining, isPermanent);
+  const joined = joining.flatMap((each) => daysOf([each], opensSeam(each.part.part.kind)));
   // Metal to be bonded is primed first; a weld burns off whatever lay there.
   const welded = daysOf(joining, isWelded);
   const fit = plan.measurements?.before_welding;
@@ -193,6 +193,11 @@ const bakeAt = '/finish/bake/done';
 interface DatedJoint {
   readonly done: string | undefined;
   readonly at: string;
+}
+
+/** A windscreen is bonded onto a body that is sealed and painted; a weld or a rivet goes through what lies there. */
+function opensSeam(kind: PartKind | undefined): (method: JointMethod) => boolean {
+  return (method) => isPermanent(method) && (method !== 'adhesive' || !goesOnWithoutWelding(kind));
 }
 
 /** When the joints of some methods, or all, were made, as far as it is written. */

@@ -1,23 +1,36 @@
 import type { FactNames } from '../../generated/fact-names.ts';
-import type { Operation } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
-import { assumed, statedOr } from '../make-fact.ts';
+import { isElectric, isResistance } from '../joint/joint-methods.ts';
+import { assumed, computedOr, statedOr } from '../make-fact.ts';
 import { quantityOf } from '../quantity-of.ts';
+import type { OperationSurvey } from '../survey.ts';
+import { saysNone } from './step-draft.ts';
 
 type CurrentFact = Extract<
   FactNames['operation'],
-  `operation.${'earth_clamp_on' | 'earth_clamp_distance' | 'control_units_state'}`
+  `operation.${'arc_work' | 'current_path_unsaid' | 'earth_clamp_on' | 'earth_clamp_distance' | 'control_units_state'}`
 >;
 
 /** Which way the welding current takes back: where the clamp sits, and what becomes of the control units beside it. */
-export function currentPathFacts(operation: Operation, at: string): Readonly<Record<CurrentFact, Fact>> {
+export function currentPathFacts(one: OperationSurvey): Readonly<Record<CurrentFact, Fact>> {
+  const { operation, at } = one;
   const {
     earth_clamp_on: on,
     earth_clamp: clamp,
     control_units_state: state,
     control_units: units,
   } = operation;
+  const unsaid = [
+    ...(clamp === undefined ? ['the place of the earth clamp'] : []),
+    ...(saysNone(units) ? ['what is done with control units'] : []),
+  ];
   return {
+    'operation.arc_work': computedOr(arcWork(one), `${at}/joints`, 'No arc is struck.'),
+    'operation.current_path_unsaid': computedOr(
+      unsaid.join(' and ') || undefined,
+      clamp === undefined ? `${at}/earth_clamp` : `${at}/control_units`,
+      'Clamp and control units are both stated.',
+    ),
     'operation.earth_clamp_on':
       on === undefined && saysThroughBearing(clamp)
         ? assumed('wheel, hub or suspension', 'Read from the words of `earth_clamp`.', `${at}/earth_clamp`)
@@ -40,6 +53,26 @@ export function currentPathFacts(operation: Operation, at: string): Readonly<Rec
             'What becomes of control units is not stated in fixed words.',
           ),
   };
+}
+
+/** A gun for spots closes its own circuit; a laser and a flame carry no current. */
+function arcWork({
+  operation,
+  joints,
+  offVehicle,
+  hot,
+  electricWelding,
+}: OperationSurvey): string | undefined {
+  if (offVehicle || hot === false) return undefined;
+  const byArc = joints.some(
+    ({ joint: { method } }) => method === undefined || (isElectric(method) && !isResistance(method)),
+  );
+  const isUnsaid = joints.length === 0 && electricWelding !== false;
+  const work = [
+    ...(byArc || isUnsaid ? ['welding'] : []),
+    ...(operation.cut_with === 'plasma' ? ['plasma cut'] : []),
+  ];
+  return work.join(' and ') || undefined;
 }
 
 // Most texts hold none of these words, and to compile the patterns takes milliseconds.
