@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:05afaeff4a64e764a867dabc4a654bff8f541827bd313395f18afdc80eb3c433":{"pack":"general","version":"1.0.0"},"sha256:0f5907bd9572495f99d5f634ed0aa6fba72c1d34b967ef7249118d91936a591f":{"pack":"general","version":"1.1.0"},"sha256:02ad6b6d2e9f645dfff02dcdf4ac4fbcdae31299765c5e8755918a78a2763661":{"pack":"general","version":"2.0.0"},"sha256:2c4a3d2731d624fa3276cdc0c381c981517eba5be82bd5623cfd11212d60094c":{"pack":"general","version":"3.0.0"}};
+  {"sha256:444f4b1df9a1187d133ae7f8a8b60ba9c5af74ea1d076b5c96cd55bd859f433b":{"pack":"general","version":"1.0.0"},"sha256:b6c909488d8ff8811d17b05553a5c6213648f5cc0cd00f229ecb09805401e317":{"pack":"general","version":"1.1.0"},"sha256:c8f9eb37c38c93861d5f7a21cf02394505fc7d5bc558f40e7adf25bb590717ba":{"pack":"general","version":"2.0.0"},"sha256:634d0e2ceb9511e65ac37dea310924123c8026150199baa5ba73125f34160575":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '84a7249bbed591acc7729c0e9373976e3b06f34a19921e90b1a03ad98250e934');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e60ba1544959b4484cdf316c7294a647043de7f66a86e26f4d86647f8605c673');
   return packs;
 }
 

@@ -909,7 +909,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.tensile_text': { kind: 'part', type: 'text', description: 'Minimum tensile strength in MPa and psi, or the class, for sentences.' },
   'part.material_agrees': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether grade, strength and class word can all be true.' },
   'part.material_contradiction': { kind: 'part', type: 'text', description: 'What does not agree.' },
-  'part.material_evidence': { kind: 'part', type: 'word', words: ['maker document', 'marking on part', 'hint', 'none'], alwaysKnown: true, description: 'What the statement of the material rests on. Magnet, spark, file, hardness and memory are hints.' },
+  'part.material_evidence': { kind: 'part', type: 'word', words: ['maker document', 'marking on part', 'hint', 'none'], alwaysKnown: true, description: 'What the statement of the material rests on. Magnet, spark, file and memory are hints, also beside a page; so is a hardness test without one.' },
   'part.thickness': { kind: 'part', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet thickness.' },
   'part.coating': { kind: 'part', type: 'word', words: ['none', 'zinc', 'zinc-iron', 'zinc-magnesium', 'zinc-aluminium', 'aluminium-zinc', 'aluminium-silicon', 'zinc-nickel'], description: 'Metal coating.' },
   'part.laminated': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the grade names sound-damping sheet: two sheets with a plastic core.' },
