@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:444f4b1df9a1187d133ae7f8a8b60ba9c5af74ea1d076b5c96cd55bd859f433b":{"pack":"general","version":"1.0.0"},"sha256:b6c909488d8ff8811d17b05553a5c6213648f5cc0cd00f229ecb09805401e317":{"pack":"general","version":"1.1.0"},"sha256:c8f9eb37c38c93861d5f7a21cf02394505fc7d5bc558f40e7adf25bb590717ba":{"pack":"general","version":"2.0.0"},"sha256:634d0e2ceb9511e65ac37dea310924123c8026150199baa5ba73125f34160575":{"pack":"general","version":"3.0.0"}};
+  {"sha256:444f4b1df9a1187d133ae7f8a8b60ba9c5af74ea1d076b5c96cd55bd859f433b":{"pack":"general","version":"1.0.0"},"sha256:b6c909488d8ff8811d17b05553a5c6213648f5cc0cd00f229ecb09805401e317":{"pack":"general","version":"1.1.0"},"sha256:c8f9eb37c38c93861d5f7a21cf02394505fc7d5bc558f40e7adf25bb590717ba":{"pack":"general","version":"2.0.0"},"sha256:935bf65dd55503fd9b369d94bf283156ec0edeb37304dbae7d8c94b3c711e4ce":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e60ba1544959b4484cdf316c7294a647043de7f66a86e26f4d86647f8605c673');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b02d1ae1966bc20a58467af6c441266ab0c92b9363b92089408d1a2453835673');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2815e2b12a39a503473c77030844f1ab559c04aa0fd9b3b4c2db78ca876c176e');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'fe4875971157d172b4bc5ad754780bcec4489f32ac15a5d4778c8a23e157d814');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
