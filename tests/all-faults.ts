@@ -8,6 +8,7 @@ import { faultsOfClaims } from './faults-of-claims.ts';
 import { faultsOfCuring } from './faults-of-curing.ts';
 import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfDays } from './faults-of-days.ts';
+import { faultsOfEvidence } from './faults-of-evidence.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
@@ -50,6 +51,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheDatum,
   ...faultsOfRecords,
   ...faultsOfEvasion,
+  ...faultsOfEvidence,
   ...faultsOfJoints,
   ...faultsOfRows,
   ...faultsOfTheWholeJob,

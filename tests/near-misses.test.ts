@@ -142,12 +142,12 @@ describe('near misses stay cleared', () => {
       ],
     ],
     [
-      'a grade read from its page and tried with a magnet',
+      'a grade read from its page and tried with a hardness tester',
       ring,
       [
         [
           'grade_from: { reference: ring, at: p. 4 }',
-          'grade_from: { by: magnet, reference: ring, at: p. 4 }',
+          'grade_from: { by: hardness test, reference: ring, at: p. 4 }',
         ],
       ],
     ],

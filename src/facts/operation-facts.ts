@@ -11,9 +11,11 @@ import { batteryFittedFacts } from './step/battery-fitted.ts';
 import { operationExtraFacts } from './operation-extra-facts.ts';
 import { operationNouns } from './operation-noun.ts';
 import { jointsInAll } from './joint/row-evidence.ts';
+import { heatTold } from './notes/heat-told.ts';
 import { closedOver } from './part/closed-over.ts';
 import { goesOnWithoutWelding } from './part/part-kinds.ts';
 import { unjoinedTo } from './part/unjoined-to.ts';
+import { cutShifted } from './cut-shifted.ts';
 import { citedForOtherSide } from './papers/cited-for-other-side.ts';
 import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
@@ -55,6 +57,8 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
   packNotPlaced,
   unitAbove,
   (_survey: Survey, one: OperationSurvey) => citedForOtherSide(one),
+  (_survey: Survey, one: OperationSurvey) => cutShifted(one),
+  (_survey: Survey, one: OperationSurvey) => heatTold(one),
   orderOfSteps,
   jointsInAll,
   provisionFacts,
@@ -62,7 +66,7 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
 
 const noWord = 'What is to be done is not stated.';
 const wholeAndCut =
-  'It is to be replaced whole, and yet the place of a cut or an insert is stated: which of the two is meant?';
+  'It is to be replaced whole, and yet the place of a cut (`at`), a stretch of it (`zone`) or an insert is stated: which of the two is meant?';
 const coldOrHot = 'Whether it is straightened cold or with heat is not stated.';
 
 type OfOtherGroups =
@@ -73,6 +77,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof packNotPlaced>
   | keyof ReturnType<typeof unitAbove>
   | keyof ReturnType<typeof citedForOtherSide>
+  | keyof ReturnType<typeof cutShifted>
+  | keyof ReturnType<typeof heatTold>
   | keyof ReturnType<typeof orderOfSteps>
   | keyof ReturnType<typeof jointsInAll>
   | keyof ReturnType<typeof provisionFacts>;

@@ -101,7 +101,7 @@ function traitsOfWord(operation: Operation, part: Part): Traits {
     case 'butt weld':
       return { ...nothing, cutsPartWay: true, works: true, hot: true, electricWelding: arc };
     case 'replace': {
-      const partWay = replacedInPart(operation);
+      const partWay = replacedInPart(operation, part);
       const byItself = arc && goesOnWithoutWelding(part.kind);
       const welded = byItself ? false : weldedOrCut(operation, part);
       return {
@@ -159,11 +159,19 @@ function isWithHeat({ method, source, temperature, hold, times, measured_by }: O
   return method === 'cold' ? false : undefined;
 }
 
-/** Said to be whole with a place of a cut or with an insert, it is neither. */
-function replacedInPart({ extent, at, joints }: Operation): TriState {
+/** Said to be whole with a place of a cut, a stretch of the part or an insert, it is neither. */
+function replacedInPart(operation: Operation, part: Part): TriState {
+  const { extent, at, joints } = operation;
   if (extent !== 'whole') return extent === undefined ? undefined : true;
   const namesCut = at !== undefined || (joints ?? []).some(({ insert }) => insert !== undefined);
-  return namesCut ? undefined : false;
+  return namesCut || namesStretch(operation, part) ? undefined : false;
+}
+
+/** `zone` says in which stretch of the part the cut lies, and what comes out whole has no cut. What is unbolted whole has none either way. */
+function namesStretch({ zone }: Operation, { kind }: Part): boolean {
+  return (
+    zone !== undefined && isWeldedIn(kind) && !/^\W*(?:the )?(?:whole|all|entire|complete|full)\b/i.test(zone)
+  );
 }
 
 interface Joining {

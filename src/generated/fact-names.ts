@@ -310,6 +310,8 @@ export interface FactNames {
     | 'provision.to_type_in'
     | 'operation.second_cut'
     | 'operation.cut_unjoined'
+    | 'operation.cut_shifted'
+    | 'operation.heat_told'
     | 'operation.painted_before_weld'
     | 'operation.earth_clamp_on'
     | 'operation.earth_clamp_distance'
@@ -911,7 +913,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.tensile_text': { kind: 'part', type: 'text', description: 'Minimum tensile strength in MPa and psi, or the class, for sentences.' },
   'part.material_agrees': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether grade, strength and class word can all be true.' },
   'part.material_contradiction': { kind: 'part', type: 'text', description: 'What does not agree.' },
-  'part.material_evidence': { kind: 'part', type: 'word', words: ['maker document', 'marking on part', 'hint', 'none'], alwaysKnown: true, description: 'What the statement of the material rests on. Magnet, spark, file, hardness and memory are hints.' },
+  'part.material_evidence': { kind: 'part', type: 'word', words: ['maker document', 'marking on part', 'hint', 'none'], alwaysKnown: true, description: 'What the statement of the material rests on. Magnet, spark, file and memory are hints, also beside a page; so is a hardness test without one.' },
   'part.thickness': { kind: 'part', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet thickness.' },
   'part.coating': { kind: 'part', type: 'word', words: ['none', 'zinc', 'zinc-iron', 'zinc-magnesium', 'zinc-aluminium', 'aluminium-zinc', 'aluminium-silicon', 'zinc-nickel'], description: 'Metal coating.' },
   'part.laminated': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the grade names sound-damping sheet: two sheets with a plastic core.' },
@@ -1041,6 +1043,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'operation.second_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the part gets a second joint part-way: it was repaired before, or another operation of the plan cuts it too.' },
   'operation.cut_unjoined': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a piece is cut out at a stated place (`at`) and none of the joints of its operation lies there or is a seam of the cut. A place that names a seam of the factory is no cut.' },
+  'operation.cut_shifted': { kind: 'operation', type: 'text', description: 'The words by which a cut part-way lies off the mark that is named: `at` that moves it (nearer, plus, instead of), or a `zone` that is no zone of the part and moves it or tells a place by its measure. English alone is read.' },
+  'operation.heat_told': { kind: 'operation', type: 'text', description: 'The note, reason or zone of a cold straightening that tells of a heat: warmed, a heat gun, an induction tool, a flame. English alone is read; what is denied is not told, nor what is warmed for adhesive, paint or tape.' },
   'operation.painted_before_weld': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation paints the part on the vehicle before a joint of it was welded or brazed. False where the days or times do not tell, and where it is painted off the vehicle.' },
   'operation.earth_clamp_on': { kind: 'operation', type: 'word', words: ['same part', 'joined part', 'elsewhere on the body', 'wheel, hub or suspension', 'engine, gearbox or motor', 'control unit or its bracket', 'none needed'], description: 'On what the earth clamp sits: as stated, else by words of `earth_clamp` that leave no doubt that the current runs through a bearing, a gear or a control unit.' },
   'operation.earth_clamp_distance': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the earth clamp sits from the weld.' },

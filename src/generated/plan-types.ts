@@ -1405,7 +1405,7 @@ export interface PartGradeFrom {
   readonly reference?: Id;
   /** Page or section. */
   readonly at?: string;
-  /** Kind of evidence. */
+  /** Kind of evidence. Magnet, spark, file and memory are hints, also where a page is named beside them. */
   readonly by?: 'maker document' | 'marking on part' | 'hardness test' | 'magnet' | 'spark' | 'file' | 'memory';
 }
 

@@ -45,10 +45,15 @@ describe('what the statement rests on', () => {
     ['grade_from: { reference: nobody }', 'hint'],
     ['grade_from: { by: marking on part }', 'marking on part'],
     ['grade_from: { by: magnet }', 'hint'],
-    // A document that is only named beside a magnet was not read; one with its page was.
+    // A magnet, spark, file or memory is a hint also beside a page; a hardness test beside its page is a check of what was read.
     ['grade_from: { by: magnet, reference: own }', 'hint'],
     ['grade_from: { by: memory, reference: own }', 'hint'],
-    ['grade_from: { by: magnet, reference: own, at: p. 4 }', 'maker document'],
+    ['grade_from: { by: magnet, reference: own, at: p. 4 }', 'hint'],
+    ['grade_from: { by: file, reference: own, at: p. 4 }', 'hint'],
+    ['grade_from: { by: spark, reference: own, at: p. 4 }', 'hint'],
+    ['grade_from: { by: memory, reference: own, at: p. 4 }', 'hint'],
+    ['grade_from: { by: hardness test, reference: own, at: p. 4 }', 'maker document'],
+    ['grade_from: { by: hardness test, reference: own }', 'hint'],
     ['grade_from: { by: maker document, reference: own }', 'maker document'],
     ['grade_from: { reference: own }', 'maker document'],
     ['grade_from: { by: hardness test }', 'hint'],

@@ -44,13 +44,9 @@ const mended =
   /(?<!\bnot )(?<!\bnever )\b(?:renewed|replaced|exchanged|gone|put right|repeated|done again|scrapped|sent back|cut out|found sound|made good)\b/i;
 
 function tellsOfTrouble(survey: Survey, { at, text }: Note): boolean {
-  const small = text.toLowerCase();
-  return troubleWords.some((words) => {
-    if (!words.gate.some((piece) => small.includes(piece))) return false;
-    if (words.mended && mended.test(text)) return false;
-    if (!isPlace(survey, words.where, at)) return false;
-    return clausesOf(text).some((clause) => saysSo(clause, words));
-  });
+  return troubleWords.some(
+    (words) => tells(text, words) && !(words.mended && mended.test(text)) && isPlace(survey, words.where, at),
+  );
 }
 
 /** Denied is what stands behind the word that denies; "cracks: none" denies it after. What is only looked for is not told of. */
@@ -59,7 +55,14 @@ const deniedBefore =
 const deniedAfter =
   /(?::\s*(?:none|no|nil)\b|\bnone\b|\bnowhere\b|\bno longer\b|\bany ?more\b|\bnot (?:used|needed)\b)/i;
 
-function saysSo(clause: string, { says, harmless }: TroubleWords): boolean {
+/** Whether a text tells of the trouble in one of its clauses, without denying it there. */
+export function tells(text: string, words: Omit<TroubleWords, 'where'>): boolean {
+  const small = text.toLowerCase();
+  if (!words.gate.some((piece) => small.includes(piece))) return false;
+  return clausesOf(text).some((clause) => saysSo(clause, words));
+}
+
+function saysSo(clause: string, { says, harmless }: Pick<TroubleWords, 'says' | 'harmless'>): boolean {
   const match = says.exec(clause);
   if (match === null || harmless?.test(clause) === true) return false;
   const before = clause.slice(0, match.index);
@@ -113,6 +116,8 @@ function isColdWork(survey: Survey, at: string): boolean {
   const part = survey.parts.find((one) => at.startsWith(`${one.at}/`));
   if (part === undefined) return false;
   const own = part.operations.find((one) => at.startsWith(`${one.at}/`));
+  // What is straightened cold and told of with heat is asked about before work begins (heatTold).
+  if (own?.straightens === true) return false;
   if (own === undefined) return !part.operations.some(plansHeat);
   return !plansHeat(own) && !own.joints.some((one) => at.startsWith(`${one.at}/`));
 }

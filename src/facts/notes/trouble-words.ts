@@ -1,3 +1,5 @@
+import { heatWords } from './heat-words.ts';
+
 /** Words of a free note that tell of trouble, each with what makes it none. English alone is read. */
 export interface TroubleWords {
   /** One of these stands in each note that tells of it, in small letters. To look for them costs next to nothing. */
@@ -26,14 +28,7 @@ export const troubleWords: readonly TroubleWords[] = [
     mended: true,
     where: 'not on scrap',
   },
-  {
-    gate: ['torch', 'heated', 'warmed', 'heat gun', 'red hot', 'glow', 'flame'],
-    says: /\b(?:torch(?:ed)?|heated|warmed|heat gun|red hot|glowing|flame(?!-free))\b/i,
-    harmless:
-      /\b(?:adhesive|sealant|sealer|primer|foam|wax|paint|cartridge|engine)\b|\bheated (?:\w+ )?(?:seat|windscreen|window|glass|mirror|washer|screen)/i,
-    mended: false,
-    where: 'cold work',
-  },
+  { ...heatWords, where: 'cold work' },
   {
     gate: ['superseded', 'newer', 'outdated', 'out of date', 'did not load', 'not load'],
     says: /\b(?:superseded|newer (?:revision|edition|issue|version)|outdated|out of date|(?:would|did|does) not load)\b/i,

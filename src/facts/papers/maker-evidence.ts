@@ -19,6 +19,9 @@ function citesMaker(survey: Survey, id: string): 'maker document' | 'marking on 
   return ofMaker && reference.coverage.covers === 'yes' ? 'maker document' : 'hint';
 }
 
+/** What tells one grade from another in nobody's hands. */
+const guesses: ReadonlySet<string> = new Set(['magnet', 'spark', 'file', 'memory']);
+
 /** What the statement of a part's material rests on. */
 export function materialEvidence(
   survey: Survey,
@@ -30,7 +33,9 @@ export function materialEvidence(
   if (from === undefined) return 'none';
   if (from.by === 'marking on part') return 'marking on part';
   if (from.reference === undefined) return from.by === undefined ? 'none' : 'hint';
-  // Named beside a magnet or memory and with no page, a document is no reading: the magnet is.
+  // Who names a magnet or memory says what told it; a document beside it was not what was read, whatever page it is given.
+  if (from.by !== undefined && guesses.has(from.by)) return 'hint';
+  // A hardness test tells of the sheet what a page can bear out: with the page it is a check, without it no reading.
   const isRead = from.at !== undefined || from.by === undefined || from.by === 'maker document';
   const isSheet = survey.referenceById.get(from.reference)?.reference.single_sheet === true;
   return isRead || isSheet ? citesMaker(survey, from.reference) : 'hint';

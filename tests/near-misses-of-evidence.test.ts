@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { coldWords, postCut } from './faults-of-evidence.ts';
+import { sectionedPost } from './faults-of-seams.ts';
+import { coldRail } from './faults-of-work.ts';
+import { judgeText, ruleIds } from './judge-text.ts';
+import { changed, ring, ringOperation } from './one-change.ts';
+import type { Change } from './one-change.ts';
+
+// Each lies close to a fault of faults-of-evidence.ts and is right; it stays cleared. Common practice of the trade.
+
+type NearMiss = readonly [name: string, plan: string, changes: readonly Change[]];
+
+const grade = 'grade: 22MnB5+AS150\n    grade_from: { reference: ring, at: p. 4 }';
+
+const nearMisses: readonly NearMiss[] = [
+  ...['maker document', 'hardness test'].map((by): NearMiss => [
+    `a grade from its page, by ${by}`,
+    ring,
+    [[grade, grade.replace('p. 4', `p. 4, by: ${by}`)]],
+  ]),
+  [
+    'a grade read off the part',
+    ring,
+    [[grade, 'grade: 22MnB5+AS150\n    grade_from: { by: marking on part }']],
+  ],
+  ...['whole', 'the whole ring', 'All of it'].map((zone): NearMiss => [
+    `replaced whole, zone: ${zone}`,
+    ring,
+    [[ringOperation, `${ringOperation}\n        zone: ${zone}`]],
+  ]),
+  ['the mark with a word on where it is', sectionedPost, [['at: K1', 'at: K1, below the belt, no further']]],
+  ['a zone that bears a name', sectionedPost, [postCut('        zone: lower end\n')]],
+  ...[
+    'Pulled cold, no heat used',
+    'The torch was not used; a glue tab warmed for the skin',
+    'Cold, in the warm shop',
+    'Sealer softened with the heat gun, then pulled cold',
+    'Heat shield removed first',
+  ].map((text): NearMiss => [`straightened cold: ${text}`, coldRail, [coldWords('note', text)]]),
+];
+
+describe('what is near to weak evidence and is none stays cleared', () => {
+  test.each(nearMisses)('%s', (_name, plan, changes) => {
+    expect(ruleIds(judgeText(changed(plan, changes)))).toEqual([]);
+  });
+});
