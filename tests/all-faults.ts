@@ -9,6 +9,7 @@ import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfDays } from './faults-of-days.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
+import { faultsOfJointClaims } from './faults-of-joint-claims.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfJoining } from './faults-of-joining.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
@@ -70,4 +71,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfReadiness,
   ...faultsOfContradictions,
   ...faultsOfPlainWords,
+  ...faultsOfJointClaims,
 ];

@@ -1,6 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
+import { adhesiveLeftOut } from './adhesive-left-out.ts';
 import { arcFacts } from './joint-arc.ts';
 import { atCutFacts, isRestOfOnePiece, isToRestOfItself } from './joint-at-cut.ts';
 import { bondCouponFacts } from './joint-bond-coupon.ts';
@@ -134,21 +135,7 @@ function sheetFacts(
       ),
       `${at}/sheets`,
     ),
-    'joint.adhesive_left_out':
-      joint.factory_adhesive === undefined &&
-      stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
-        ? unknown(
-            'A part of the joint holds structural adhesive; whether this joint did is not stated.',
-            `${at}/factory_adhesive`,
-          )
-        : joint.factory_adhesive === undefined
-          ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
-          : computed(
-              joint.factory_adhesive &&
-                joint.adhesive === undefined &&
-                !(method !== undefined && hasAdhesive(method)),
-              `${at}/factory_adhesive`,
-            ),
+    'joint.adhesive_left_out': adhesiveLeftOut(matter),
     'joint.insulated': computed(
       joint.insulation !== undefined ||
         joint.adhesive !== undefined ||
