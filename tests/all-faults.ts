@@ -11,6 +11,7 @@ import { faultsOfDays } from './faults-of-days.ts';
 import { faultsOfEvidence } from './faults-of-evidence.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
+import { faultsOfJointClaims } from './faults-of-joint-claims.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfJoining } from './faults-of-joining.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
@@ -76,4 +77,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfContradictions,
   ...faultsOfPlainWords,
   ...faultsBesideFalseAlarms,
+  ...faultsOfJointClaims,
 ];

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:1c443a750c487ce86f4f1e6d8a6a19e0fe7a720029cdeb8403acc00f5646a6c5":{"pack":"general","version":"1.0.0"},"sha256:3f6cc2063ae607a20b452853bd8ef292d3ca2f02cbb8fccf7de90d0f9612d8e0":{"pack":"general","version":"1.1.0"},"sha256:ff5128e68697275ceb314337e210b9fd0c029e876b3df954a57f7c62adfe4474":{"pack":"general","version":"2.0.0"},"sha256:c52e98afc74729b8b3486fbbee506f9276dda777dce5464c3f95039beb202f3d":{"pack":"general","version":"3.0.0"}};
+  {"sha256:e33f519f0c5fdf1341bbd7b2564737af97595861941609817291c7da96a54ae8":{"pack":"general","version":"1.0.0"},"sha256:712238132bc020276d098e026fcd734cbdde8710e9fb180195d5d45dcdb85813":{"pack":"general","version":"1.1.0"},"sha256:2c7de239b0311b3e9da5fe69f3683c4a423715feddfbf3f0ea94599060ea9dc9":{"pack":"general","version":"2.0.0"},"sha256:e43c5a688d0fc26abb2df557bbc8b24c2407e51a038b1ba046ceeac807c3880c":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7dc93f84c199ccc9c0a44090887155f1d4a7c5f8711b9e9729927b8c1c2c7027');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e995b09f9caaa7605cd691872d9bc306a917576cd39efb5d5faca898dbb258fb');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ff7d60fc45125ace76dd0acc07408acd818f3645cefbd1a7229537a7c15a1c95');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '1ecfa7ee48b02f263867917cb8ec25e0638cdd47866a4ad0da8f19b439222593');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

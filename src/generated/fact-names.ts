@@ -1128,7 +1128,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.count_done_factor': { kind: 'joint', type: 'number', description: 'Number of joints made by that planned.' },
   'joint.fewer': { kind: 'joint', type: 'count', description: 'Factory count minus count.' },
   'joint.coupon': { kind: 'joint', type: 'word', words: ['planned', 'passed', 'failed', 'none'], alwaysKnown: true, description: 'Test coupon.' },
-  'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', description: 'Whether factory adhesive is left out. Where the plan says nothing of factory adhesive, none is taken, unless a part of the joint is said to hold it.' },
+  'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', description: 'Whether factory adhesive is left out. Where the plan says nothing of factory adhesive, none is taken, but for spots of structure, plugs in place of them, hems, and a joint of which a part is said to hold it.' },
   'joint.done_count_short': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether fewer were made than planned, or the count made is not recorded.' },
   'joint.governing_thickness': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickness that sets the size of a spot: of two sheets the thinner, of three the middle one.' },
   'joint.thinnest': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Thinnest sheet of the stack.' },

@@ -1,6 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
+import { adhesiveLeftOut } from './adhesive-left-out.ts';
 import { arcFacts } from './joint-arc.ts';
 import { atCutFacts, isRestOfOnePiece, isToRestOfItself } from './joint-at-cut.ts';
 import { bondCouponFacts } from './joint-bond-coupon.ts';
@@ -11,7 +12,7 @@ import { cureFacts } from './joint-cure.ts';
 import { fastenerFacts } from './joint-fastener.ts';
 import { freshBondFact } from './joint-fresh-bond.ts';
 import { classesOf, coldWorkedSheet, hasAluminium, unlikeMetals } from './joint-metals.ts';
-import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
+import { isArc, isResistance, isWelded } from './joint-methods.ts';
 import { insulatedFact } from './joint-insulated.ts';
 import { insertWeaker } from './insert-weaker.ts';
 import { otherJobFacts } from './joint-other-job.ts';
@@ -109,7 +110,6 @@ function sheetFacts(
 > {
   const { survey, operation, one } = matter;
   const { joint, at } = one;
-  const { method } = joint;
   const stack = matter.stack;
   const isToItself = isToRestOfItself(joint, operation);
   const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
@@ -132,21 +132,7 @@ function sheetFacts(
       ),
       `${at}/sheets`,
     ),
-    'joint.adhesive_left_out':
-      joint.factory_adhesive === undefined &&
-      stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
-        ? unknown(
-            'A part of the joint holds structural adhesive; whether this joint did is not stated.',
-            `${at}/factory_adhesive`,
-          )
-        : joint.factory_adhesive === undefined
-          ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
-          : computed(
-              joint.factory_adhesive &&
-                joint.adhesive === undefined &&
-                !(method !== undefined && hasAdhesive(method)),
-              `${at}/factory_adhesive`,
-            ),
+    'joint.adhesive_left_out': adhesiveLeftOut(matter),
     'joint.insulated': insulatedFact(joint, to, at),
     'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
     'joint.insert_stated': computed(

@@ -73,6 +73,7 @@ export function jointsInAll(
 }
 
 const counted: ReadonlySet<string> = new Set([
-  ...['resistance spot', 'projection weld', 'plug weld'],
+  // Adhesive between spots is no bond that holds by itself.
+  ...['resistance spot', 'adhesive and spot', 'projection weld', 'plug weld'],
   ...['self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch'],
 ]);
