@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:f5a5efc1cff9ea0c3194f4a1f66f6b8e0cced9a97d7b3489759811ac8b25018d":{"pack":"general","version":"1.0.0"},"sha256:c4bf19270186cf1d629c78b1f022e393a2975cb3def4d54439109693fe5f14a8":{"pack":"general","version":"1.1.0"},"sha256:56a083c77a3a62c5b320da90899c0195ea388c92170aae0ebff97c62bc2b9478":{"pack":"general","version":"2.0.0"},"sha256:9f5a9477efca4e34c6c07d3f706850bab63eea7fe53090732329ef7298067882":{"pack":"general","version":"3.0.0"}};
+  {"sha256:4447b3a96fcd957a1ac1d64c5500f4aa39efbadd1313dc5848bf161d2b867393":{"pack":"general","version":"1.0.0"},"sha256:d047003b018bf0fce3d0c6bfc1c169ba02c0ce1b9e4e82b8ca010810b88e7596":{"pack":"general","version":"1.1.0"},"sha256:442f2de68b8538cf033f233d845bd455b38f77a988570c6166909110ec5d2fed":{"pack":"general","version":"2.0.0"},"sha256:9212116e00f627e7e83176e0a77563feccd60adc9d4050dd66fe044ba93af12a":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c5f0142332cae341fb0053a22f3485d4ded545886ac525d2c82f7b388499aabf');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e0541bf1adb4ff34a8d4dd88945da3ff8a3b0e2af3792ccd57f4eb5241e1513b');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ce472fd7e140b00c3c30b26d0574a9d45e797fc7eadf38133f2567957e8106d5');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '38fd2a868eeef8f3c728d8c4583a6fe483270f10f0b0d066193c8a355d389ea8');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -1,3 +1,6 @@
+import { saysNone } from '../step/step-draft.ts';
+import { saysRefused } from '../../plan/names-nothing.ts';
+import { saysScant } from '../step/scant-words.ts';
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
@@ -150,7 +153,7 @@ function sheetFacts(
               `${at}/factory_adhesive`,
             ),
     'joint.insulated': computed(
-      joint.insulation !== undefined ||
+      keepsApart(joint.insulation) ||
         joint.adhesive !== undefined ||
         (method !== undefined && hasAdhesive(method)),
       `${at}/insulation`,
@@ -248,4 +251,9 @@ function couponOf(coupon: JointSurvey['joint']['coupon']): 'planned' | 'passed' 
   if (coupon === undefined) return 'none';
   if (typeof coupon === 'string') return coupon;
   return coupon.result ?? 'planned';
+}
+
+/** "None" and "aluminium does not rust" keep nothing apart. */
+function keepsApart(insulation: string | undefined): boolean {
+  return !saysNone(insulation) && !saysRefused(insulation) && !saysScant(insulation);
 }

@@ -1,11 +1,15 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
+import { recordAway } from './kept-away.ts';
 import { dayOf } from '../quantity-of.ts';
 import { saysNone } from '../step/step-draft.ts';
 import type { Survey } from '../survey.ts';
 
-type RecordFact = Extract<FactNames['plan'], 'plan.record' | 'plan.record_missing' | 'plan.record_years'>;
+type RecordFact = Extract<
+  FactNames['plan'],
+  'plan.record' | 'plan.record_away' | 'plan.record_missing' | 'plan.record_years'
+>;
 
 /** What a record of structural work holds beside the procedures, by words that name it. Common practice, no source. */
 const kinds: readonly (readonly [name: string, words: RegExp])[] = [
@@ -17,7 +21,8 @@ const kinds: readonly (readonly [name: string, words: RegExp])[] = [
 
 const procedures = /procedure|document|page|bulletin|reference/i;
 
-export function recordFacts({ plan, context }: Survey): Readonly<Record<RecordFact, Fact>> {
+export function recordFacts(survey: Survey): Readonly<Record<RecordFact, Fact>> {
+  const { plan, context } = survey;
   const { kept = [], where, until, owner_gets: owner } = plan.record ?? {};
   const { alignment, calibrations = [] } = plan.verify ?? {};
   const missing = [
@@ -43,6 +48,7 @@ export function recordFacts({ plan, context }: Survey): Readonly<Record<RecordFa
           : 'without the procedures',
       '/record/kept',
     ),
+    'plan.record_away': recordAway(survey),
     'plan.record_missing': computedOr(missing.join(', ') || undefined, '/record', 'Nothing is missing.'),
     'plan.record_years': computedOr(
       last === undefined ? undefined : Math.round(((last - from) / 365.2425) * 100) / 100,
