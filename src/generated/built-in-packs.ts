@@ -9,7 +9,7 @@ export const builtInDigests: Readonly<Record<string, { readonly pack: string; re
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e0541bf1adb4ff34a8d4dd88945da3ff8a3b0e2af3792ccd57f4eb5241e1513b');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '17ff261039a05cbc1ad7182b70c6c8fd64b03e8c0ca28970e54a60d0c65a5c8b');
   return packs;
 }
 
