@@ -2,6 +2,8 @@ import type { Fault } from './fault.ts';
 import { faultsBesideFalseAlarms } from './faults-beside-false-alarms.ts';
 import { faultsOfContradictions } from './faults-of-contradictions.ts';
 import { faultsOfCovering } from './faults-of-covering.ts';
+import { faultsOfOddWords } from './faults-of-odd-words.ts';
+import { faultsOfWhatComesAfter } from './faults-of-what-comes-after.ts';
 import { faultsOfBondsLoaded } from './faults-of-bonds-loaded.ts';
 import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
 import { faultsOfClaims } from './faults-of-claims.ts';
@@ -78,4 +80,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfPlainWords,
   ...faultsBesideFalseAlarms,
   ...faultsOfJointClaims,
+  ...faultsOfOddWords,
+  ...faultsOfWhatComesAfter,
 ];

@@ -9,6 +9,7 @@ import { dayOf } from './quantity-of.ts';
 import { isNoQualification, saysNoHolds } from './refusals.ts';
 import { ruleNoteFact } from './rule-note.ts';
 import { ownWorkReleased } from './papers/by-who-did-it.ts';
+import { otherReleaser } from './papers/other-releaser.ts';
 import { qualifiedFor, unqualifiedWords } from './papers/qualified-for.ts';
 import { samePerson } from './papers/same-person.ts';
 import type { FactSheet } from './sheet.ts';
@@ -247,6 +248,11 @@ function signOffFacts(
       ownWorkReleased(survey, signer),
       `${at}/by`,
       'Who signs did none of the structural work by the plan.',
+    ),
+    'sign-off.other_releaser': computedOr(
+      ownWorkReleased(survey, signer) === undefined ? undefined : otherReleaser(survey, signer),
+      `${at}/by`,
+      'Who signs did none of the structural work, or the plan names nobody else who releases anything.',
     ),
     'sign-off.before_last_step':
       date === undefined

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:e33f519f0c5fdf1341bbd7b2564737af97595861941609817291c7da96a54ae8":{"pack":"general","version":"1.0.0"},"sha256:712238132bc020276d098e026fcd734cbdde8710e9fb180195d5d45dcdb85813":{"pack":"general","version":"1.1.0"},"sha256:2c7de239b0311b3e9da5fe69f3683c4a423715feddfbf3f0ea94599060ea9dc9":{"pack":"general","version":"2.0.0"},"sha256:e43c5a688d0fc26abb2df557bbc8b24c2407e51a038b1ba046ceeac807c3880c":{"pack":"general","version":"3.0.0"}};
+  {"sha256:8171a1b7a2ae98a514a5b389522be3c300cc7c48e8586a10b415ef22deec5a84":{"pack":"general","version":"1.0.0"},"sha256:13b6f83c6f759554b511b90c8ca5eebb0590dbf10a04134b36008b499adfd387":{"pack":"general","version":"1.1.0"},"sha256:6daaa412463d936de6b3d18839a0765f4ca0882076e5bea03b600046e3af2a4f":{"pack":"general","version":"2.0.0"},"sha256:d6447611cad9d5c7fbd1183c98c3063a179ac04928bb70ba6c4a34ff3c8488d6":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e995b09f9caaa7605cd691872d9bc306a917576cd39efb5d5faca898dbb258fb');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '8d4060351edbf4925af86d48d9586da29b313f74ab7ddaf0693bdaa4fefed618');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '1ecfa7ee48b02f263867917cb8ec25e0638cdd47866a4ad0da8f19b439222593');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '14844460ed25654a1b7dcb3bd5eb044263f39c2745db03a6f2adb904316fe77f');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -44,6 +44,7 @@ export interface FactNames {
     | 'plan.fluids_contradicted'
     | 'plan.fluids_against_parts'
     | 'plan.fire_late'
+    | 'plan.fire_watch_before'
     | 'plan.lifting_late'
     | 'plan.key_in_vehicle'
     | 'plan.units_in_the_open'
@@ -95,6 +96,7 @@ export interface FactNames {
     | 'plan.fit_checked'
     | 'plan.fit_checked_late'
     | 'plan.fit_checked_early'
+    | 'plan.sealer_wanting'
     | 'plan.sealer'
     | 'plan.sealed_before_joints'
     | 'plan.primed_before_joints'
@@ -108,6 +110,7 @@ export interface FactNames {
     | 'plan.restraint_wiring_cited'
     | 'plan.restraint_control_unit'
     | 'plan.record'
+    | 'plan.record_away'
     | 'plan.record_missing'
     | 'plan.record_years'
     | 'plan.as_received_missing'
@@ -224,6 +227,7 @@ export interface FactNames {
     | 'part.donor'
     | 'part.donor_cited'
     | 'part.closed_section_worked'
+    | 'part.inside_scant'
     | 'part.inside_protected'
     | 'part.inside_done'
     | 'part.inside_before_heat'
@@ -293,6 +297,7 @@ export interface FactNames {
     | 'operation.fire_watch_stated'
     | 'operation.clear_within'
     | 'operation.closes_over_later'
+    | 'operation.metal_work_later'
     | 'operation.step_against_day'
     | 'operation.unjoined_to'
     | 'operation.closed_over'
@@ -640,6 +645,7 @@ export interface FactNames {
     | 'step.scan_contradicted'
     | 'step.wait_cited_elsewhere'
     | 'step.battery_condition'
+    | 'step.battery_dented'
     | 'step.battery_kept'
     | 'step.wait_left'
     | 'step.checked'
@@ -674,6 +680,7 @@ export interface FactNames {
     | 'step.tool_narrow'
     | 'step.tool_stated'
     | 'step.waived_after'
+    | 'step.other_releaser'
     | 'step.lamps_without_code'
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
@@ -717,6 +724,7 @@ export interface FactNames {
     | 'sign-off.by_author'
     | 'sign-off.unqualified'
     | 'sign-off.by_who_did_it'
+    | 'sign-off.other_releaser'
     | 'sign-off.qualified';
 }
 
@@ -774,13 +782,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or worked on, or the vehicle is lifted or anchored at it.' },
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
-  'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel, gas and brake fluid that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place, filled or emptied by no page, and that no operation lists with its distance.' },
   'plan.fluid_close': { kind: 'plan', type: 'text', description: 'Fuel and gas that stay, and that the words of the fire list put less than 300 mm from the work; with the operation that says otherwise.' },
   'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
   'plan.refrigerant_vented': { kind: 'plan', type: 'text', description: 'Words of the fire list that say that refrigerant was let off.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel, gas or brake fluid that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
   'plan.fire_late': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated before the fire precautions.' },
+  'plan.fire_watch_before': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated on a later day than the fire watch, and has no watch of its own, where other hot work was done on the day of the watch.' },
   'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
   'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
   'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
@@ -832,6 +841,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fit_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fit of the clamped parts was measured before they were welded.' },
   'plan.fit_checked_late': { kind: 'plan', type: 'yes-no', description: 'Whether that measurement is later than the first joint that holds a structural part.' },
   'plan.fit_checked_early': { kind: 'plan', type: 'text', description: 'What the measurement before welding is dated before although it has to come first.' },
+  'plan.sealer_wanting': { kind: 'plan', type: 'text', description: 'The words for where the seams are sealed, where they tell of too little, or name kinds of part alone and leave out parts that were joined in.' },
   'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
   'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint of the body was made; glass and the like, bonded onto it, is none. False where the days or times do not tell.' },
   'plan.primed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed before every weld. False where the days or times do not tell.' },
@@ -845,6 +855,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.restraint_wiring_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for the repair of restraint wiring.' },
   'plan.restraint_control_unit': { kind: 'plan', type: 'word', words: ['replaced', 'by the maker’s page', 'without a page'], synonyms: { 'renewed': 'replaced', 'new': 'replaced' }, description: 'What becomes of the control unit after units deployed; a page of the maker counts only where it is cited.' },
   'plan.record': { kind: 'plan', type: 'word', words: ['none', 'without the procedures', 'with the procedures'], alwaysKnown: true, description: 'What is said of the record that is kept.' },
+  'plan.record_away': { kind: 'plan', type: 'text', description: 'The words for a record of the job, of a joint or of a coupon that tell that a person has it and the shop has not.' },
   'plan.record_missing': { kind: 'plan', type: 'text', description: 'What of the record is not said to be kept, of what such work leaves behind: measurements, coupons where something is joined, codes, photographs, place.' },
   'plan.record_years': { kind: 'plan', type: 'number', description: 'Years from the signature, or from the as-of date, for which the record is kept.' },
   'plan.as_received_missing': { kind: 'plan', type: 'text', description: 'What of the state in which the vehicle came is not written: mileage, warning lamps, what works.' },
@@ -958,6 +969,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.donor': { kind: 'part', type: 'word', words: ['same', 'other vehicle', 'this vehicle', 'not fully stated', 'told in words', 'damaged'], description: 'The donor’s maker, model, body and year against the vehicle’s, and whether it was sound at this part.' },
   'part.donor_cited': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s statement that such a part may be used is cited.' },
   'part.closed_section_worked': { kind: 'part', type: 'yes-no', description: 'Whether it closes a hollow member that is opened or joined by the plan.' },
+  'part.inside_scant': { kind: 'part', type: 'text', description: 'The words for primer or wax inside that tell of too little of it, or of none.' },
   'part.inside_protected': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether primer and wax inside its cavity are stated, planned or done; the word none states nothing.' },
   'part.inside_done': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether every cavity that is stated for it bears the day on which it was protected.' },
   'part.inside_before_heat': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the inside was protected, and before a weld, cut or heat that reaches the part.' },
@@ -1026,6 +1038,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.fire_watch_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a fire watch is stated.' },
   'operation.clear_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far around the work nothing else that is sensitive lies, as stated.' },
   'operation.closes_over_later': { kind: 'operation', type: 'text', description: 'The part under a new skin that is worked on at a later step than the skin goes on.' },
+  'operation.metal_work_later': { kind: 'operation', type: 'text', description: 'The straightening or heating of a part that has a later step than its filling or painting.' },
   'operation.step_against_day': { kind: 'operation', type: 'text', description: 'An operation with a higher step that is dated on an earlier day. What is opened at its step and closed at the end (remove and refit, section, access) is left out.' },
   'operation.unjoined_to': { kind: 'operation', type: 'text', description: 'Neighbours that a part replaced whole is said to be joined to and that no joint of the plan reaches. Parts that go on without welding, come off or are replaced themselves are left out.' },
   'operation.closed_over': { kind: 'operation', type: 'text', description: 'Welded layers over a part that is replaced, which no operation takes off, cuts or opens.' },
@@ -1311,7 +1324,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'point.dropped': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether it was measured before the repair and not after it, while others were, and nobody says why.' },
   'point.part_name': { kind: 'point', type: 'text', description: 'Name of the part that it lies on.' },
   'point.part_sound': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether that part is said to have no damage, and nothing is done to it.' },
-  'point.excused': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says why it was not measured after the repair, and it kept its tolerance before it.' },
+  'point.excused': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for why it was not measured after the repair name a point that was measured in its place, or what hides it; of one that was out of tolerance before, a point on the same part, or a skin of the plan that was joined on over it after the clamped parts were measured.' },
   'opening.name': { kind: 'opening', type: 'text', description: 'Its name.' },
   'opening.difference_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of a diagonal after the repair from its nominal; where no nominal is given, from that of the other side; else of the two from each other.' },
   'opening.tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Tolerance: its own, the plan’s, else that of the pack.' },
@@ -1366,6 +1379,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.scan_contradicted': { kind: 'step', type: 'text', description: 'Why a scan is said not to be possible that bears a day or codes.' },
   'step.wait_cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the wait, where it is not of this vehicle, and what it covers.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
+  'step.battery_dented': { kind: 'step', type: 'text', description: 'The damage of a traction battery that stays in the vehicle and is called sound, without a page that judges that very battery fit, and without both a page that lets such damage be and a check of case and insulation.' },
   'step.battery_kept': { kind: 'step', type: 'text', description: 'How a damaged traction battery is in the vehicle again, without a new one and without a page of the maker that judges it fit.' },
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
   'step.checked': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said to have been looked at when the traction voltage went on again.' },
@@ -1400,6 +1414,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.tool_narrow': { kind: 'step', type: 'text', description: 'The words for a scan tool that say that it reads the engine alone, or is a simple reader of codes.' },
   'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
   'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
+  'step.other_releaser': { kind: 'step', type: 'text', description: 'Somebody else who releases work by this plan, where who releases it did the work.' },
   'step.lamps_without_code': { kind: 'step', type: 'text', description: 'Lamps of restraints, brakes, steering or traction voltage that were lit as the vehicle came, of whose system the first scan lists no code and says nothing.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
@@ -1439,5 +1454,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'sign-off.by_author': { kind: 'sign-off', type: 'yes-no', description: 'Whether who signed also wrote the plan.' },
   'sign-off.unqualified': { kind: 'sign-off', type: 'text', description: 'Who signs by a qualification for other work or one that has run out, or while still learning, with what is stated.' },
   'sign-off.by_who_did_it': { kind: 'sign-off', type: 'text', description: 'The parts that carry crash load and that whoever signs joined in.' },
+  'sign-off.other_releaser': { kind: 'sign-off', type: 'text', description: 'Somebody else who releases work by this plan, where who signs joined in parts that carry crash load.' },
   'sign-off.qualified': { kind: 'sign-off', type: 'yes-no', alwaysKnown: true, description: 'Whether the qualification of who signed is stated.' },
 };

@@ -150,7 +150,10 @@ describe('fuel and gas by the fire list', () => {
     const fact = factsOf('make_safe: { fire: { fluids: [{ item: fuel tank, treatment: emptied }] } }').fact(
       'plan.fluids_left',
     );
-    expect(fact).toMatchObject({ known: true, value: 'fuel tank' });
+    expect(fact).toMatchObject({
+      known: true,
+      value: 'fuel tank (emptied, and no page tells how its vapour was got out)',
+    });
   });
 
   test('what an operation lists with its distance is judged there', () => {

@@ -31,7 +31,6 @@ export const stopsWithoutPlan: readonly string[] = [
   'open-butt-uncited',
   'coupon-failed',
   'unlike-metals-arc-welded',
-  'unlike-metals-bare',
   'seam-instead-of-joints',
   'adhesive-past-open-time',
   'countersunk-rivet-edge-close',

@@ -2,6 +2,8 @@ import type { Joint } from '../../generated/plan-types.ts';
 import { saysRefused } from '../../plan/names-nothing.ts';
 import type { Fact } from '../fact.ts';
 import { computed, unknown } from '../make-fact.ts';
+import { saysNone } from '../step/step-draft.ts';
+import { saysScant } from '../step/scant-words.ts';
 import { hasAdhesive } from './joint-methods.ts';
 
 /**
@@ -23,10 +25,12 @@ export function insulatedFact(
   );
 }
 
-/** A text that names no layer. English alone is read. */
+/** A text that names no layer: "none", "bare", "aluminium does not rust". English alone is read. */
 function saysBare(text: string): boolean {
   return (
+    saysNone(text) ||
     saysRefused(text) ||
+    saysScant(text) ||
     /^(?:bare|uncoated|unpainted|metal (?:to|on) metal|direct(?:ly)? (?:contact|on)|in contact|touch(?:es|ing)?)(?![0-9a-zÀ-ɏ])/iu.test(
       text.trim(),
     )

@@ -4,6 +4,7 @@ import { asymmetry } from '../../measure/left-right.ts';
 import { largestAxisMm } from '../../measure/place.ts';
 import type { Place } from '../../measure/place.ts';
 import type { DatumState, Occasion } from './datum-state.ts';
+import { isExcuse, isExcusedAlthoughOff } from './dropped-point.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, stated, statedOr, unknown } from '../make-fact.ts';
 import type { MeasuredBody } from './measured-body.ts';
@@ -60,13 +61,8 @@ export function pointFacts(
       `${at}/after`,
       'Its deviation before or after the repair is not known.',
     ),
-    // The one that was off is the one that must be measured again, whatever the reason.
     'point.excused': computed(
-      written.dropped_because !== undefined &&
-        written.after === undefined &&
-        before.way !== undefined &&
-        tolerance.provenMm !== undefined &&
-        largestAxisMm(before.way) <= tolerance.provenMm,
+      isExcused(survey, body, point, before.way === undefined ? undefined : largestAxisMm(before.way)),
       `${at}/dropped_because`,
     ),
     'point.dropped': computed(isDropped(survey, body, point), at),
@@ -84,6 +80,22 @@ export function pointFacts(
       'It has no other side, the other stands later in the plan, or a deviation after the repair is not known.',
     ),
   };
+}
+
+/** The one that was off is the one that must be measured again: of it more is asked than of one that kept its tolerance. */
+function isExcused(
+  survey: Survey,
+  body: MeasuredBody,
+  point: MeasuredPoint,
+  offMm: number | undefined,
+): boolean {
+  const { dropped_because: because, after } = point.written;
+  const { provenMm } = body.toleranceOf(point);
+  if (because === undefined || after !== undefined || offMm === undefined || provenMm === undefined)
+    return false;
+  return offMm <= provenMm
+    ? isExcuse(because, point, body.points)
+    : isExcusedAlthoughOff(survey, because, point, body.points);
 }
 
 /** Measured before the repair and not after it, while others were, and nobody says why. */
@@ -139,10 +151,13 @@ function notMeasured(body: MeasuredBody, point: MeasuredPoint, occasion: Occasio
   if (nominal === undefined) return `The nominal value of point ${called} is not stated.`;
   const text = `Point ${called} has no value ${occasion} the repair`;
   if (occasion !== 'after' || written.dropped_because === undefined) return `${text}.`;
-  const wasOff = body.before?.deviation(point) !== undefined;
-  return wasOff
-    ? `${text}. It is dropped with a reason, and was out of tolerance before: such a point is measured again.`
-    : `${text}. It is dropped with a reason, and that it was right before cannot be told.`;
+  const way = body.before?.deviation(point);
+  const { provenMm } = body.toleranceOf(point);
+  if (way === undefined)
+    return `${text}. It is dropped with a reason, and that it was right before cannot be told.`;
+  return provenMm !== undefined && largestAxisMm(way) <= provenMm
+    ? `${text}. Its reason, “${written.dropped_because}”, names neither a point that was measured in its place nor what hides it.`
+    : `${text}. It is dropped with a reason, and was out of tolerance before: such a point is measured again, before a skin hides it, or one on the same part in its place.`;
 }
 
 const asWritten = 'As written: the zero points carry no fit.';

@@ -91,6 +91,8 @@ function isPlace(survey: Survey, where: TroublePlace, at: string): boolean {
       return at.startsWith('/references/');
     case 'checks':
       return at.startsWith('/verify/') && !at.startsWith('/verify/scan_before/');
+    case 'road test':
+      return at.startsWith('/verify/road_test/');
     case 'new parts':
       return survey.parts.every(({ part }) => part.condition !== 'recycled' && part.donor === undefined);
   }

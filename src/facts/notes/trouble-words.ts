@@ -15,10 +15,18 @@ export interface TroubleWords {
 /**
  * Where such words are trouble: anywhere; `as it goes`: not where the vehicle is told of as it came or was hit; `not on scrap`: nor of a
  * part that is replaced; `cold work`: in the note of a part or operation that plans no heat; `spots`: of spot welds alone; `references`;
- * `checks`: of the checks after the repair; `new parts`: where no part is said to be second-hand.
+ * `checks`: of the checks after the repair; `road test`: of that alone; `new parts`: where no part is said to be second-hand.
  */
 export type TroublePlace =
-  'anywhere' | 'as it goes' | 'not on scrap' | 'cold work' | 'spots' | 'references' | 'checks' | 'new parts';
+  | 'anywhere'
+  | 'road test'
+  | 'as it goes'
+  | 'not on scrap'
+  | 'cold work'
+  | 'spots'
+  | 'references'
+  | 'checks'
+  | 'new parts';
 
 export const troubleWords: readonly TroubleWords[] = [
   {
@@ -38,7 +46,7 @@ export const troubleWords: readonly TroubleWords[] = [
   },
   {
     gate: ['pull', 'crooked'],
-    says: /\b(?:pulls (?:to|left|right|under|when)|still pulls|steering wheel (?:is |sits |stands )?(?:crooked|off)|wheel (?:is |sits |stands )crooked)\b/i,
+    says: /\b(?:pull(?:s|ed|ing) (?:\w+ ){0,2}?(?:to (?:the )?(?:left|right|one side|side)|left|right|under|when)|still pulls|steering wheel (?:is |sits |stands )?(?:crooked|off)|wheel (?:is |sits |stands )crooked)\b/i,
     mended: true,
     where: 'checks',
   },
@@ -48,6 +56,28 @@ export const troubleWords: readonly TroubleWords[] = [
     harmless: /\bat first\b/i,
     mended: true,
     where: 'checks',
+  },
+  {
+    gate: ['wobbl', 'vibrat', 'shudder', 'judder', 'shimm', 'drift', 'wander'],
+    says: /\b(?:wobbl(?:es?|ed|ing|y)|vibrat(?:es?|ed|ing|ions?)|shudder(?:s|ed|ing)?|judder(?:s|ed|ing)?|shimm(?:y|ies)|(?:drifts|drifted|wanders|wandered)\b)/i,
+    harmless: /\b(?:balanced|phone|engine at idle)\b/i,
+    mended: true,
+    where: 'checks',
+  },
+  {
+    gate: ['nois', 'rattl', 'knock', 'clunk', 'squeal', 'grinding', 'hum'],
+    says: /\b(?:nois(?:e|es|y)|rattl(?:es?|ed|ing)|knock(?:s|ed|ing)|clunk(?:s|ed|ing)?|squeal(?:s|ed|ing)?|grinding|hum(?:s|med|ming)?)\b/i,
+    harmless: /\b(?:usual|normal|wind noise as|same as before|listened|quiet)\b/i,
+    mended: true,
+    where: 'road test',
+  },
+  {
+    gate: ['warning'],
+    says: /\bwarning (?:light|lamp)s?\b|\b(?:light|lamp)s? (?:is |are |was |were )?on\b/i,
+    harmless:
+      /\b(?:goes? (?:out|off)|went (?:out|off)|(?:all|are|is|lights?|lamps?) (?:out|off)|with (?:the )?ignition|at start)\b/i,
+    mended: true,
+    where: 'road test',
   },
   {
     gate: ['lamp', 'light', 'warning', 'telltale'],

@@ -2,12 +2,16 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
 import { isPermanent, isWelded } from '../joint/joint-methods.ts';
+import { recordAway } from './kept-away.ts';
 import { dayOf } from '../quantity-of.ts';
 import { isRunningGearOnly } from '../running-gear.ts';
 import { saysNone } from '../step/step-draft.ts';
 import type { Survey } from '../survey.ts';
 
-type RecordFact = Extract<FactNames['plan'], 'plan.record' | 'plan.record_missing' | 'plan.record_years'>;
+type RecordFact = Extract<
+  FactNames['plan'],
+  'plan.record' | 'plan.record_away' | 'plan.record_missing' | 'plan.record_years'
+>;
 
 type Kept = readonly [name: string, words: RegExp];
 
@@ -49,6 +53,7 @@ export function recordFacts(survey: Survey): Readonly<Record<RecordFact, Fact>> 
           : 'without the procedures',
       '/record/kept',
     ),
+    'plan.record_away': recordAway(survey),
     'plan.record_missing': computedOr(missing.join(', ') || undefined, '/record', 'Nothing is missing.'),
     'plan.record_years': computedOr(
       last === undefined ? undefined : Math.round(((last - from) / 365.2425) * 100) / 100,

@@ -135,6 +135,9 @@ const table: Readonly<Record<PartKind, readonly Trait[]>> = {
   other: ['either'],
 };
 
+/** The kinds that there are. */
+export const partKinds: readonly string[] = Object.keys(table);
+
 const traits: ReadonlyMap<string, readonly Trait[]> = new Map(Object.entries(table));
 
 /** False of a part of unknown kind: what follows from that is for the caller to say. */

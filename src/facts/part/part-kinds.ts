@@ -1,5 +1,10 @@
 import type { Item, Part, PartKind } from '../../generated/plan-types.ts';
-import { kindIs } from './kind-table.ts';
+import { kindIs, partKinds } from './kind-table.ts';
+
+/** What the kinds are called: of `roof rail` the two words. */
+export const partKindNouns: ReadonlySet<string> = new Set(
+  partKinds.filter((kind) => kind !== 'other').flatMap((kind) => kind.match(/[a-z]{2,}/gu) ?? []),
+);
 
 export function carriesCrashLoad(kind: PartKind | undefined): boolean {
   return kindIs(kind, 'carries crash load');

@@ -13,6 +13,8 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { listOf } from '../quantity-of.ts';
 import { recordFacts } from '../papers/record-facts.ts';
+import { saysScant } from './scant-words.ts';
+import { sealerWanting } from './sealer-places.ts';
 import { saysRefused } from '../../plan/names-nothing.ts';
 import { saysNone } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
@@ -23,7 +25,7 @@ type AroundFact = Extract<
   FactNames['plan'],
   | `plan.${'impact_stated' | 'direct_listed' | 'extinguisher_stated' | 'extinguisher_amiss' | 'extinguisher_distance' | 'heavy_part_off' | 'lifting_cited'}`
   | `plan.${'earlier_repairs_stated' | 'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
-  | `plan.${'sealer' | 'bared_primer' | 'zinc_on_aluminium' | 'dated_before_job' | 'record' | 'record_missing' | 'record_years'}`
+  | `plan.${'sealer' | 'sealer_wanting' | 'bared_primer' | 'zinc_on_aluminium' | 'dated_before_job' | 'record' | 'record_away' | 'record_missing' | 'record_years'}`
   | `plan.${'sealed_before_primer' | 'sealed_after_bake' | 'primed_after_bake'}`
   | `plan.${'fit_checked_early' | 'sealed_before_joints' | 'primed_before_joints'}`
   | `plan.restraint_${'wiring' | 'wiring_cited' | 'control_unit'}`
@@ -36,6 +38,7 @@ export function aroundFacts(survey: Survey): Readonly<Record<AroundFact, Fact>> 
   const isCited = (cite: Parameters<typeof listOf<{ readonly reference?: string }>>[0]): boolean =>
     listOf(cite).some(({ reference }) => coversVehicle(survey, reference));
   const early = datedBeforeJob(survey);
+  const primer = plan.finish?.primer;
   const at = '/make_safe/restraints';
   return {
     'plan.impact_stated': computed(
@@ -61,9 +64,14 @@ export function aroundFacts(survey: Survey): Readonly<Record<AroundFact, Fact>> 
       '/vehicle/earlier_repairs',
     ),
     ...fitFacts(survey),
+    'plan.sealer_wanting': computedOr(
+      sealerWanting(survey),
+      '/finish/sealer/places',
+      'The words for the seams reach what was joined, or do not tell.',
+    ),
     'plan.sealer': computed(howFar(plan.finish?.sealer, plan.finish?.sealer?.places), '/finish/sealer'),
     'plan.bared_primer': computed(
-      howFar(plan.finish?.primer, plan.finish?.primer?.product),
+      howFar(primer, saysScant(primer?.product) ? undefined : primer?.product),
       '/finish/primer',
     ),
     'plan.zinc_on_aluminium': computedOr(

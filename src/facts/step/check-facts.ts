@@ -1,5 +1,6 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Cites } from '../../generated/plan-types.ts';
+import { batteryDented } from './battery-dented.ts';
 import { batteryKept } from './battery-kept.ts';
 import type { Fact } from '../fact.ts';
 import { proofDenied } from './isolation-relied-on.ts';
@@ -17,7 +18,7 @@ import { weldingMoments } from './work-moments.ts';
 
 type CheckFact = Extract<
   FactNames['step'],
-  | `step.${'cited_elsewhere' | 'wait_cited_elsewhere' | 'proof_denied' | 'battery_kept'}`
+  | `step.${'cited_elsewhere' | 'wait_cited_elsewhere' | 'proof_denied' | 'battery_kept' | 'battery_dented'}`
   | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'cited_for_other_matter' | 'waived_after'}`
   | `step.${'tool_stated' | 'tool_narrow'}`
 >;
@@ -60,6 +61,7 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
       what === 'absence of voltage proved'
         ? computedOr(proofDenied(survey), at, 'The proof denies nothing of itself.')
         : other,
+    'step.battery_dented': what === 'battery damage dealt with' ? batteryDented(survey) : other,
     'step.battery_kept': what === 'battery damage dealt with' ? batteryKept(survey) : other,
     'step.welded_before': weldedBefore(survey, draft),
     'step.scan_excuse':

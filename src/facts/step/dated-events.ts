@@ -43,6 +43,13 @@ export const datedEvents: Readonly<Record<OrderEvent, Happened>> = {
         return operation.do === 'refinish' && operation.off_vehicle !== true && isJoined;
       })
       .flatMap((work) => worked(work, 'painting', undefined)),
+  'straightening of a part': (survey) => workedAs(survey, ['straighten', 'heat'], 'straightening'),
+  'welding of a part': ({ operations }) =>
+    operations
+      .filter(({ hot }) => hot === true)
+      .flatMap((work) => joined(work, 'joint of').map((event) => ({ ...event, about: work.part.at }))),
+  'filling of a part': (survey) => workedAs(survey, ['fill'], 'filling'),
+  'painting of a part': (survey) => workedAs(survey, ['refinish'], 'painting'),
   'painting off the vehicle': ({ operations }) =>
     operations
       .filter(({ operation, offVehicle }) => operation.do === 'refinish' && offVehicle)
@@ -143,6 +150,13 @@ function worked(
     ...(part.part.id === undefined ? {} : { part: part.part.id }),
     ...(about === undefined ? {} : { about }),
   }));
+}
+
+/** What was done to parts by some words, each only held against others of the same part. */
+function workedAs({ operations }: Survey, words: readonly string[], what: string): readonly DatedEvent[] {
+  return operations
+    .filter(({ operation }) => operation.do !== undefined && words.includes(operation.do))
+    .flatMap((work) => worked(work, what, work.part.at));
 }
 
 function isLaidBefore(word: string | undefined): boolean {

@@ -1,5 +1,5 @@
 import type { FactNames } from '../../generated/fact-names.ts';
-import type { DriveWord, Item } from '../../generated/plan-types.ts';
+import type { DriveWord, Item, Treatment } from '../../generated/plan-types.ts';
 import { saidInClause } from '../../plan/said-in-clause.ts';
 import type { Fact } from '../fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
@@ -71,8 +71,13 @@ const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylin
 function fluidsLeft(survey: Survey): readonly string[] {
   const listed = new Set(nearItems(survey).map(({ item }) => item));
   return listedFluids(survey).flatMap((one) =>
-    one.stays && !listed.has(one.item) && !isClose(one) ? [one.item] : [],
+    one.stays && !listed.has(one.item) && !isClose(one) ? [leftText(one)] : [],
   );
+}
+
+/** Emptied, it still holds vapour; who reads that it "stays full" looks for another mistake. */
+function leftText({ item, treatment }: Listed): string {
+  return treatment === 'emptied' ? `${item} (emptied, and no page tells how its vapour was got out)` : item;
 }
 
 /** Within it fuel and gas come off or are emptied, mm. Common practice; the rule on what is listed beside hot work has the same. */
@@ -98,7 +103,8 @@ function placedMm(place: string | undefined): number | undefined {
 }
 
 /** With the operation that claims a greater distance free of all that heat can harm. */
-function closeText({ operations }: Survey, { item, place = '' }: Listed): string {
+function closeText({ operations }: Survey, listed: Listed): string {
+  const { place = '' } = listed;
   const denied = operations.find(
     ({ hot, operation }) =>
       hot !== false && (quantityOf(operation.clear_within, 'length') ?? 0) > (placedMm(place) ?? Infinity),
@@ -107,7 +113,7 @@ function closeText({ operations }: Survey, { item, place = '' }: Listed): string
     denied === undefined
       ? ''
       : `; yet the work on ${denied.part.name} says that nothing sensitive is within ${denied.operation.clear_within ?? ''}`;
-  return `${item} (${place})${clash}`;
+  return `${leftText(listed)} (${place})${clash}`;
 }
 
 /** Under pressure it bursts; what is listed with its distance is judged there. */
@@ -148,6 +154,7 @@ function fluidsContradicted(survey: Survey): readonly string[] {
 interface Listed {
   readonly item: Item;
   readonly stays: boolean;
+  readonly treatment?: Treatment;
   readonly place?: string;
 }
 
@@ -157,7 +164,14 @@ function listedFluids(survey: Survey): readonly Listed[] {
   return (fire?.fluids ?? []).flatMap(({ item, treatment, place }) => {
     if (item === undefined || !fuels.has(item)) return [];
     const stays = itemPresence(item, treatment ?? 'stays', undefined, isCited).stays !== false;
-    return [{ item, stays, ...(place === undefined ? {} : { place }) }];
+    return [
+      {
+        item,
+        stays,
+        ...(treatment === undefined ? {} : { treatment }),
+        ...(place === undefined ? {} : { place }),
+      },
+    ];
   });
 }
 

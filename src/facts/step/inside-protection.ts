@@ -1,11 +1,13 @@
 import type { Part } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
-import { computed, contradictedBy } from '../make-fact.ts';
+import { computed, computedOr, contradictedBy } from '../make-fact.ts';
 import { notAfter, whenOf } from '../quantity-of.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
+import { saysScant } from './scant-words.ts';
 import { placeOfMoment } from './work-moments.ts';
 
-type InsideFact = 'part.inside_protected' | 'part.inside_done' | 'part.inside_before_heat';
+type InsideFact =
+  'part.inside_scant' | 'part.inside_protected' | 'part.inside_done' | 'part.inside_before_heat';
 type Cavity = NonNullable<NonNullable<Survey['plan']['finish']>['cavities']>[number];
 
 /** Primer and wax inside a hollow member: stated, done, and not before the heat that would burn them. */
@@ -16,11 +18,17 @@ export function insideProtection(
   const cavities = cavitiesOf(survey, part).filter(({ cavity }) => isMeant(cavity));
   const done = cavities.filter(({ cavity }) => cavity.done !== undefined);
   const open = cavities.find(({ cavity }) => cavity.done === undefined);
+  const scant = cavities.find(({ cavity }) => scantWords(cavity) !== undefined);
   const later = done.map(({ cavity }) => heatAfter(survey, part, cavity));
   return {
     'part.inside_protected': computed(
       cavities.some(({ cavity }) => protects(cavity)),
       `${at}/id`,
+    ),
+    'part.inside_scant': computedOr(
+      scantWords(scant?.cavity),
+      scant?.at ?? '/finish/cavities',
+      'No words tell of too little primer or wax inside.',
     ),
     'part.inside_done': computed(
       cavities.some(({ cavity }) => protects(cavity)) && done.length === cavities.length,
@@ -47,6 +55,11 @@ export function cavitiesOf(
 /** What was done was meant, whatever the plan said before. */
 function isMeant({ planned, done }: Cavity): boolean {
   return planned !== false || done !== undefined;
+}
+
+/** The words of a coat inside that tell of too little of it. */
+function scantWords(cavity: Cavity | undefined): string | undefined {
+  return [cavity?.wax, cavity?.primer].find(saysScant);
 }
 
 function protects({ wax, primer }: Cavity): boolean {

@@ -5,13 +5,17 @@ import { listOf } from '../quantity-of.ts';
 import { isNotAfter } from './day-order.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
-type OrderFact = Extract<FactNames['operation'], `operation.${'closes_over_later' | 'step_against_day'}`>;
+type OrderFact = Extract<
+  FactNames['operation'],
+  `operation.${'closes_over_later' | 'step_against_day' | 'metal_work_later'}`
+>;
 
 /** The steps of an operation against those of the layer under it, and against the days on which both were done. */
 export function orderOfSteps(survey: Survey, one: OperationSurvey): Readonly<Record<OrderFact, Fact>> {
   const place = `${one.at}/step`;
   const later = closedOverLater(survey, one);
   const earlier = doneEarlier(survey, one);
+  const metal = metalWorkLater(one);
   return {
     'operation.closes_over_later':
       later === undefined
@@ -19,6 +23,14 @@ export function orderOfSteps(survey: Survey, one: OperationSurvey): Readonly<Rec
         : contradicted(`${later.part.name} (step ${String(later.operation.step ?? '')})`, place, [
             `${later.at}/step`,
           ]),
+    'operation.metal_work_later':
+      metal === undefined
+        ? unknown('It is no filling or painting, or no straightening of the part has a later step.', place)
+        : contradicted(
+            `the ${metal.operation.do === 'heat' ? 'heating' : 'straightening'} (step ${String(metal.operation.step ?? '')})`,
+            place,
+            [`${metal.at}/step`],
+          ),
     'operation.step_against_day':
       earlier === undefined
         ? unknown('No operation with a higher step is dated on an earlier day.', place)
@@ -28,6 +40,19 @@ export function orderOfSteps(survey: Survey, one: OperationSurvey): Readonly<Rec
             [`${one.at}/done`, `${earlier.at}/step`, `${earlier.at}/done`],
           ),
   };
+}
+
+/** Metal work on a part that is filled or painted by then. */
+function metalWorkLater({ operation, part }: OperationSurvey): OperationSurvey | undefined {
+  const { step, do: word } = operation;
+  if (step === undefined || (word !== 'fill' && word !== 'refinish')) return undefined;
+  return part.operations.find(
+    ({ operation: other }) =>
+      (other.do === 'straighten' || other.do === 'heat') &&
+      other.planned !== false &&
+      other.step !== undefined &&
+      other.step > step,
+  );
 }
 
 /** A new skin goes on when what lies under it is in. */

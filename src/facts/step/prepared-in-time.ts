@@ -10,7 +10,7 @@ import { momentsOf, placeOfMoment } from './work-moments.ts';
 
 type PreparedFact = Extract<
   FactNames['plan'],
-  `plan.${'fire_late' | 'lifting_late' | 'key_in_vehicle' | 'units_in_the_open'}`
+  `plan.${'fire_late' | 'fire_watch_before' | 'lifting_late' | 'key_in_vehicle' | 'units_in_the_open'}`
 >;
 
 /**
@@ -28,6 +28,7 @@ export function preparedFacts(survey: Survey): Readonly<Record<PreparedFact, Fac
       '/make_safe/fire/done',
       'No hot work is dated before the fire precautions, or days are not written.',
     ),
+    'plan.fire_watch_before': unwatchedAfter(hot, fire),
     'plan.lifting_late': lateFor(
       held,
       lifting?.done,
@@ -41,6 +42,29 @@ export function preparedFacts(survey: Survey): Readonly<Record<PreparedFact, Fac
     ),
     'plan.key_in_vehicle': computed(keyInVehicle(low?.key), '/make_safe/low_voltage/key'),
   };
+}
+
+/**
+ * Hot work without a watch of its own on a later day than the one that the watch bears, where other hot work was done on that day: then it is that of the
+ * watch, and not only of getting ready.
+ */
+function unwatchedAfter(
+  hot: readonly OperationSurvey[],
+  fire: { readonly done?: string; readonly watch?: string } | undefined,
+): Fact {
+  const at = '/make_safe/fire/done';
+  const own = whenOf(fire?.done);
+  const reason = 'No watch is dated, or no hot work on a later day is without one of its own.';
+  if (own === undefined || fire?.watch === undefined) return unknown(reason, at);
+  const isLater = (when: When): boolean => when.day > own.day;
+  const isThatDay = (when: When): boolean => when.day === own.day;
+  if (!hot.some((one) => momentsOf(one).some(isThatDay))) return unknown(reason, at);
+  const late = hot.find(
+    (one) => one.operation.fire_watch === undefined && placeOfMoment(one, isLater) !== undefined,
+  );
+  return late === undefined
+    ? unknown(reason, at)
+    : contradicted(late.part.name, at, listOf(placeOfMoment(late, isLater)));
 }
 
 /** The first part whose work is dated before what had to be ready for it. */

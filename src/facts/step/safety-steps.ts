@@ -35,9 +35,7 @@ export function safetySteps(survey: Survey): readonly StepDraft[] {
       refusedAsAWhole: high?.planned === false,
       person: high?.isolation?.by ?? high?.person,
       order: 'before the work',
-      ...(high?.isolation === undefined
-        ? {}
-        : { missing: listOf(lockWanting(high.isolation.lock)) }),
+      ...(high?.isolation === undefined ? {} : { missing: listOf(lockWanting(high.isolation.lock)) }),
     },
     {
       what: 'absence of voltage proved',

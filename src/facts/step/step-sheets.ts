@@ -15,6 +15,7 @@ import { isNoQualification } from '../refusals.ts';
 import { expiredAtVoltage, isHighVoltageStep, unqualifiedAtVoltage } from './high-voltage-person.ts';
 import { lampFacts } from './lamp-facts.ts';
 import { ownWorkReleased } from '../papers/by-who-did-it.ts';
+import { otherReleaser } from '../papers/other-releaser.ts';
 import { safetySteps } from './safety-steps.ts';
 import { factGroups } from '../fact-groups.ts';
 import type { FactGroups } from '../fact-groups.ts';
@@ -181,14 +182,22 @@ function missingText({ missing, what }: StepDraft): string | undefined {
 function doerFacts(
   survey: Survey,
   { what, step, at, holdPoint }: StepDraft,
-): Group<'step.by_who_did_it'> {
+): Group<`step.${'by_who_did_it' | 'other_releaser'}`> {
   const own = step?.by?.name;
   const isRelease = what === 'hold point' || what === 'structural release';
+  const ownWork = isRelease
+    ? whoAndWhat(own, ownWorkReleased(survey, own, holdPoint?.part), holdPoint?.part)
+    : undefined;
   return {
     'step.by_who_did_it': computedOr(
-      isRelease ? whoAndWhat(own, ownWorkReleased(survey, own, holdPoint?.part), holdPoint?.part) : undefined,
+      ownWork,
       `${at}/by`,
       'The step is no release, or who releases it did none of the work.',
+    ),
+    'step.other_releaser': computedOr(
+      ownWork === undefined ? undefined : otherReleaser(survey, own, holdPoint?.part),
+      `${at}/by`,
+      'Who releases it did none of the work, or the plan names nobody else who releases anything.',
     ),
   };
 }
