@@ -178,10 +178,7 @@ function missingText({ missing, what }: StepDraft): string | undefined {
 }
 
 /** Whether who did the work releases it; of other steps it says nothing. */
-function doerFacts(
-  survey: Survey,
-  { what, step, at, holdPoint }: StepDraft,
-): Group<'step.by_who_did_it'> {
+function doerFacts(survey: Survey, { what, step, at, holdPoint }: StepDraft): Group<'step.by_who_did_it'> {
   const own = step?.by?.name;
   const isRelease = what === 'hold point' || what === 'structural release';
   return {
