@@ -167,7 +167,7 @@ export const faultsOfMakingSafe: readonly Fault[] = [
     changes: [['drive: combustion', 'drive: battery-electric']],
     rule: 'paint-cure-not-stated',
     severity: 'hold',
-    on: 'format: 1',
+    on: 'parts:',
   },
   {
     name: 'a gas vehicle is welded and no cylinder is mentioned',
@@ -246,7 +246,7 @@ export const faultsOfMakingSafe: readonly Fault[] = [
     ],
     rule: 'deployed-without-replacement-list',
     severity: 'stop',
-    on: 'format: 1',
+    on: 'parts:',
   },
   {
     name: 'heat read by a probe that is long out of calibration',

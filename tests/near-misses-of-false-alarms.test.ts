@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bonnetOnHinges, cover, neighbour } from './faults-beside-false-alarms.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
-import { changed, rail, skin } from './one-change.ts';
+import { changed, rail, ring, skin } from './one-change.ts';
 import type { Change } from './one-change.ts';
 
 // Good plans that were once held or stopped without cause. Beside each, faults-beside-false-alarms.ts has the fault that is still found.
@@ -38,5 +38,41 @@ describe('what is ordinary practice is cleared', () => {
     ],
   ])('%s', (_name, plan, changes) => {
     expect(ruleIds(judgeText(changed(plan, changes)))).toEqual([]);
+  });
+});
+
+// What is told of a fault is told once, and nothing that only follows from it.
+describe('one mistake, one hold', () => {
+  test.each<readonly [string, string, Change, string]>([
+    [
+      'a misspelt replacement',
+      ring,
+      ['do: replace\n        step: 20', 'do: repalce\n        step: 20'],
+      'entry-unknown-word',
+    ],
+    ['a misspelt heat', rail, ['do: heat', 'do: haet'], 'entry-unknown-word'],
+    ['a misspelt joint', ring, ['method: resistance spot', 'method: resistance sopt'], 'entry-unknown-word'],
+    [
+      'a bracket of which nobody says whether it carries load',
+      skin,
+      [
+        '  - id: mirror-l\n',
+        `  - id: holder
+    name: Holder of the horn
+    kind: bracket
+    class: mild
+    thickness: 1 mm
+    damage: { kind: bend, found_by: seen }
+    operations:
+      - { do: replace, extent: whole, fasteners: { one_time: renewed } }
+  - id: mirror-l
+`,
+      ],
+      'structural-operation-uncited',
+    ],
+  ])('%s', (_name, plan, change, rule) => {
+    const report = judgeText(changed(plan, [change]));
+    const holds = report.findings.filter(({ finding }) => finding.severity !== 'note');
+    expect(holds.map(({ finding }) => finding.rule)).toEqual([rule]);
   });
 });

@@ -39,22 +39,30 @@ export function isJoinedUnsaid({ operation, part: { part } }: OperationSurvey): 
   return operation.do === 'replace' && weldedOrCut(operation, part) === undefined;
 }
 
+export const noMethod = 'How it is joined is not stated.';
+
 /** The reason why it cannot be told whether something is welded, in the words in which every fact gives it, so that it is asked once. */
 export function howJoined(one: OperationSurvey): string {
   return isJoinedUnsaid(one)
     ? `Whether ${one.part.name} is bolted, bonded or welded in is not stated.`
-    : 'How it is joined is not stated.';
+    : noMethod;
 }
 
-/** The first operation of which alone it hangs whether anything is welded: where to ask. */
+/** Of an operation whose word is left out, or none that is known. */
+export const noWord = 'What is to be done is not stated.';
+
+/** The first operation of which it hangs whether anything is welded, or hot: where to ask, and what. */
 export function firstJoinedUnsaid(
   operations: readonly OperationSurvey[],
   open: (one: OperationSurvey) => TriState,
 ): { readonly at: string; readonly reason: string } | undefined {
   const asked = operations.find((one) => open(one) === undefined);
-  return asked !== undefined && isJoinedUnsaid(asked)
-    ? { at: `${asked.at}/do`, reason: howJoined(asked) }
-    : undefined;
+  if (asked === undefined) return undefined;
+  const at = `${asked.at}/do`;
+  if (asked.operation.do === undefined) return { at, reason: noWord };
+  if (isJoinedUnsaid(asked)) return { at, reason: howJoined(asked) };
+  const joint = asked.joints.find((one) => one.joint.method === undefined);
+  return joint === undefined ? undefined : { at: `${joint.at}/method`, reason: noMethod };
 }
 
 function isSaidNotWelded({ joints = [], fasteners }: Operation, part: Part): boolean {

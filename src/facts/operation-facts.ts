@@ -4,7 +4,7 @@ import { heatFacts } from './heat/heat-facts.ts';
 import { heatSources } from './heat/heat-sources.ts';
 import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
-import { howJoined, isJoinedUnsaid } from './goes-on-unsaid.ts';
+import { howJoined, isJoinedUnsaid, noWord } from './goes-on-unsaid.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { packNotPlaced } from './step/battery-claims.ts';
 import { batteryFittedFacts } from './step/battery-fitted.ts';
@@ -13,7 +13,7 @@ import { operationNouns } from './operation-noun.ts';
 import { jointsInAll } from './joint/row-evidence.ts';
 import { heatTold } from './notes/heat-told.ts';
 import { closedOver } from './part/closed-over.ts';
-import { goesOnWithoutWelding } from './part/part-kinds.ts';
+import { goesOnWithoutWelding, loadNotTold } from './part/part-kinds.ts';
 import { unjoinedTo } from './part/unjoined-to.ts';
 import { cutShifted } from './cut-shifted.ts';
 import { citedForOtherSide } from './papers/cited-for-other-side.ts';
@@ -64,7 +64,6 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
   provisionFacts,
 );
 
-const noWord = 'What is to be done is not stated.';
 const wholeAndCut =
   'It is to be replaced whole, and yet the place of a cut (`at`), a stretch of it (`zone`) or an insert is stated: which of the two is meant?';
 const coldOrHot = 'Whether it is straightened cold or with heat is not stated.';
@@ -201,7 +200,7 @@ function altersStructure({ works, part, at }: OperationSurvey): Fact {
   if (value !== undefined) return computed(value, `${at}/do`);
   return works === undefined
     ? unknown(noWord, `${at}/do`)
-    : unknown('Whether it is structural is neither stated nor clear from its kind.', `${part.at}/structural`);
+    : unknown(loadNotTold(part), `${part.at}/structural`);
 }
 
 function citationText({ restsOn }: OperationSurvey): string | undefined {

@@ -13,7 +13,7 @@ import { beltDefect, saysBeltsChecked } from './step/belts-checked.ts';
 import { beltKept, beltsUnlooked } from './step/belts-kept.ts';
 import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
-import { firstJoinedUnsaid } from './goes-on-unsaid.ts';
+import { firstJoinedUnsaid, noWord } from './goes-on-unsaid.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { jointMakerFacts } from './joint/joint-makers.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
@@ -22,7 +22,7 @@ import { silenceFacts } from './step/silence-facts.ts';
 import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
-import { carriesCrashLoad } from './part/part-kinds.ts';
+import { carriesCrashLoad, loadNotTold } from './part/part-kinds.ts';
 import { indirectDamageTold } from './part/indirect-damage.ts';
 import { noteFacts } from './notes/told-in-notes.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
@@ -112,8 +112,8 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
     ),
     'plan.structural_work': computedOr(
       worked.value,
-      worked.open[0] === undefined ? '/parts' : worked.open[0].at,
-      `Whether a part that carries crash load is worked on cannot be told: it is neither said of ${worked.open.map(({ name }) => name).join(', ')} nor clear from the kind.`,
+      worked.open?.at ?? '/parts',
+      worked.open?.reason ?? 'Whether a part that carries crash load is worked on cannot be told.',
     ),
     'plan.cutting_or_hot_work': computedOr(
       anyYes(operations.map(({ hot }) => hot)),
@@ -142,8 +142,8 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
     'plan.lifting_or_battery_work': computed(liftsOrHandlesBattery(survey), '/make_safe'),
     'plan.work_near_high_voltage': computedOr(
       anyYes([isBakedWarm(survey), liftsOrHandlesBattery(survey), ...operations.map(({ hot }) => hot)]),
-      '/parts',
-      'Whether anything is cut or heated on the vehicle cannot be told.',
+      hotUnsaid?.at ?? '/parts',
+      hotUnsaid?.reason ?? 'Whether anything is cut or heated on the vehicle cannot be told.',
     ),
     'plan.load_path_hit': computedOr(
       anyYes(survey.parts.map(loadPathHit)),
@@ -229,14 +229,24 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
 /** Whether structure is worked on, and the parts of which that cannot be told. */
 function structuralWork({ operations }: Survey): {
   readonly value: TriState;
-  readonly open: readonly PartSurvey[];
+  /** The first of which it hangs, asked in the words in which its part, or its operation, asks. */
+  readonly open: { readonly at: string; readonly reason: string } | undefined;
 } {
   const answers = operations.map((one) => ({
-    part: one.part,
+    one,
     answer: isBoltedDoor(one) ? false : allYes([one.works, one.part.structural]),
   }));
-  const open = answers.filter(({ answer }) => answer === undefined).map(({ part }) => part);
-  return { value: anyYes(answers.map(({ answer }) => answer)), open: [...new Set(open)] };
+  const asked = answers.find(({ answer }) => answer === undefined)?.one;
+  return { value: anyYes(answers.map(({ answer }) => answer)), open: asked && whatIsOpen(asked) };
+}
+
+function whatIsOpen({ at, operation, part }: OperationSurvey): {
+  readonly at: string;
+  readonly reason: string;
+} {
+  return operation.do === undefined
+    ? { at: `${at}/do`, reason: noWord }
+    : { at: `${part.at}/structural`, reason: loadNotTold(part) };
 }
 
 /** A door carries load, yet whoever bolts on a whole one alters nothing of it and nothing of the body. */

@@ -60,6 +60,8 @@ function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
   const askers = askersOf(group);
   const byPlace = [...group].sort(
     (a, b) =>
+      // A part that is asked is named before the plan that hangs on it.
+      Number(a.owner.part === undefined) - Number(b.owner.part === undefined) ||
       comparePointers(a.owner.at, b.owner.at) ||
       compareTexts(a.owner.kind, b.owner.kind) ||
       compareTexts(a.name, b.name),
@@ -77,7 +79,7 @@ function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
     ...where,
     pointer: first.fact.at ?? first.owner.at,
     // The reason says what is missing; the name of the fact would only say it again in stiffer words.
-    message: `${named === undefined ? '' : `${named}: `}${asSentence(first.fact.reason)}`,
+    message: `${named === undefined || first.fact.reason.startsWith(`Whether ${named} `) ? '' : `${named}: `}${asSentence(first.fact.reason)}`,
     instead: 'Find it out and state it in the plan, with where it was read.',
     why: `Silence is not permission. ${notJudgedWithout(askers)}`,
     source: sourceSentence(lead.rule.source),

@@ -6,13 +6,13 @@ import { pointerSteps } from '../plan/pointer.ts';
 
 /**
  * The stretch of the plan that a finding points at: a value that is wrong, the key of a block, of something unknown or of nothing, the key
- * of the nearest entry above something that is missing. Of an entry in a list its first line, never the whole block.
+ * of the nearest entry above something that is missing, or of what asks for it. Of an entry in a list its first line, never the whole block.
  */
 export function findingRange(root: LocatedNode, finding: Finding): Range {
   const { pointer } = finding;
   const located = locate(root, pointer);
   if (located === undefined) return firstLine(root);
-  if (!located.exists) return located.key ?? firstLineAt(root, nearest(root, pointer));
+  if (!located.exists) return located.key ?? rangeOfMissing(root, pointer);
   const isUnknownKey = finding.facts.some(
     ({ name, value }) => name === 'entry.fault' && value === 'unknown key',
   );
@@ -29,8 +29,24 @@ function nearest(root: LocatedNode, pointer: string): readonly string[] {
   return steps;
 }
 
-function firstLineAt(root: LocatedNode, steps: readonly string[]): Range {
-  return firstLine(nodeAt(root, steps) ?? root);
+/** What asks for a block that a plan leaves out altogether: the work on its parts, or the stage. */
+const askedBy: Readonly<Record<string, string>> = {
+  damage: 'parts',
+  finish: 'parts',
+  hold_points: 'parts',
+  make_safe: 'parts',
+  measurements: 'parts',
+  record: 'stage',
+  sign_off: 'stage',
+  verify: 'parts',
+};
+
+function rangeOfMissing(root: LocatedNode, pointer: string): Range {
+  const steps = nearest(root, pointer);
+  if (steps.length > 0 || root.kind !== 'map') return firstLine(nodeAt(root, steps) ?? root);
+  const [block = ''] = pointerSteps(pointer);
+  const asking = Object.hasOwn(askedBy, block) ? root.entries.get(askedBy[block] ?? '') : undefined;
+  return asking?.keyRange ?? firstLine(root);
 }
 
 /** Of a block its first entry, of a list its first item: never the whole block. */

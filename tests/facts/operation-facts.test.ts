@@ -41,7 +41,7 @@ describe('what it does', () => {
     ['do: refinish', 'kind: sill', false],
     ['do: grind', 'kind: sill', false],
     ['do: refinish', 'kind: bracket', false],
-    ['do: section', 'kind: bracket', '? Whether it is structural'],
+    ['do: section', 'kind: bracket', '? Whether p is structural'],
     ['do: section', 'kind: bracket, structural: true', true],
   ])('{ %s } on { %s } alters structure: %s', (entries, part, expected) => {
     const value = operation(entries, part).value('operation.alters_structure');

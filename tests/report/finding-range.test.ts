@@ -44,6 +44,12 @@ function pointed(pointer: string, text = plan, fault?: string): Stretch {
   };
 }
 
+test('a block that is left out: what asks for it', () => {
+  expect(pointed('/make_safe/restraints').from).toBe('6:1');
+  expect(pointed('/record').from).toBe('2:1');
+  expect(pointed('/record', `format: 1\nstage: release\n`).from).toBe('2:1');
+});
+
 describe('what a finding points at', () => {
   test.each<readonly [string, string, Stretch]>([
     ['a value', '/vehicle/maker', { from: '4:10', to: '4:17', text: 'Corvane' }],

@@ -28,6 +28,7 @@ import { sizeFacts } from './joint-size.ts';
 import { missingPartner, stackFacts } from './joint-stack.ts';
 import { factGroups } from '../fact-groups.ts';
 import type { FactGroups } from '../fact-groups.ts';
+import { noMethod } from '../goes-on-unsaid.ts';
 import type { JointMatter } from './joint-matter.ts';
 import { assumed, computed, computedOr, stated, statedOr, unknown } from '../make-fact.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
@@ -84,7 +85,6 @@ function statedFacts({
   one: { joint, at },
 }: JointMatter): Pick<JointFacts, `joint.${'method' | 'form' | 'arc' | 'spot' | 'welded'}`> {
   const { method } = joint;
-  const noMethod = 'How it is joined is not stated.';
   return {
     'joint.method': statedOr(method, `${at}/method`, noMethod),
     'joint.form':

@@ -17,6 +17,7 @@ import {
   carriesCrashLoadByStrength,
   closesHollowMember,
   usuallyCosmetic,
+  loadNotTold,
 } from './part-kinds.ts';
 import { partStrengthFacts } from './part-strength-facts.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
@@ -149,7 +150,8 @@ function kindFact({ part, at, called }: PartSurvey): Fact {
     : assumed(called, `It is called ${called} and is judged as one.`, `${at}/name`);
 }
 
-function structuralFact({ part, at, structural, material }: PartSurvey): Fact {
+function structuralFact(one: PartSurvey): Fact {
+  const { part, at, structural, material } = one;
   const place = `${at}/structural`;
   if (carriesCrashLoad(part.kind)) {
     return part.structural === true
@@ -168,7 +170,7 @@ function structuralFact({ part, at, structural, material }: PartSurvey): Fact {
       'A part of this kind carries no crash load (common practice).',
     );
   }
-  return computedOr(structural, place, 'Whether it is structural is neither stated nor clear from its kind.');
+  return computedOr(structural, place, loadNotTold(one));
 }
 
 function closedSectionWorked({ part, operations }: PartSurvey): TriState {

@@ -57,3 +57,8 @@ export function isOnePiece({ one_piece: onePiece, kind }: Part): boolean {
 export function isPyrotechnic(item: Item): boolean {
   return item === 'airbag' || item === 'belt pretensioner';
 }
+
+/** The reason why it is not known whether a part carries load, in the words in which every fact gives it, so that it is asked once. */
+export function loadNotTold({ name }: { readonly name: string }): string {
+  return `Whether ${name} is structural is neither stated nor clear from its kind.`;
+}
