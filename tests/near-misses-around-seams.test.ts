@@ -6,6 +6,7 @@ import { judgeText, ruleIds } from './judge-text.ts';
 import { changed } from './one-change.ts';
 import type { Change } from './one-change.ts';
 
+const bonder = "qualification: 'arc brazing and bonding, steel'";
 const wiring = '- { item: wiring, distance: 80 mm, path: through air, treatment: removed }';
 const fire = 'extinguisher: Two of 6 kg beside the bay, watch: 45 min';
 const sheet = 'settings: { machine: Inverter gun with the short arm';
@@ -53,6 +54,27 @@ describe('near misses around seams stay cleared', () => {
         [
           'step: 40, film: 0.16 mm, done: 2026-09-24',
           'step: 40, off_vehicle: true, film: 0.16 mm, done: 2026-09-21',
+        ],
+      ],
+    ],
+    [
+      'a skin bonded to structure on the last day of an approval',
+      bondedQuarter,
+      [['vehicle:\n', `  joined_by: [{ name: T. Rusk, ${bonder}, valid_until: 2026-09-22 }]\nvehicle:\n`]],
+    ],
+    [
+      'a sound seat out for the work and in again',
+      bondedQuarter,
+      [
+        [
+          '  - id: wheel-rl\n',
+          `  - id: seat
+    name: Driver's seat
+    kind: seat
+    damage: { kind: none, found_by: seen }
+    operations:
+      - { do: remove and refit, step: 3, refit_step: 50, done: 2026-09-25, cite: { reference: quarter, at: p. 18 }, fasteners: { one_time: renewed, cite: { reference: quarter, at: p. 18 }, tightened: 2026-09-25 } }
+  - id: wheel-rl\n`,
         ],
       ],
     ],

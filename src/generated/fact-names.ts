@@ -655,6 +655,8 @@ export interface FactNames {
     | 'step.widest_toe'
     | 'step.widest_toe_of'
     | 'step.wheels_unlike'
+    | 'step.wheels_apart'
+    | 'step.wheel_came_right'
     | 'step.thrust_off_centre'
     | 'step.toes_contradict'
     | 'step.load_unclear'
@@ -780,7 +782,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fire_late': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated before the fire precautions.' },
   'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
   'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
-  'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
+  'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open (on the bench, on a shelf, in the vehicle) or that they lie on their face.' },
   'plan.impact_on_other_side': { kind: 'plan', type: 'text', description: 'The parts that were hit directly, where the words on the blow name the one side of the vehicle and all of these lie on the other.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
   'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
@@ -798,9 +800,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the check of belts, buckles and seats is stated.' },
   'plan.indirect_damage_unseen': { kind: 'plan', type: 'text', description: 'What the plan says it found away from the impact, where it admits that something was not looked at.' },
   'plan.joints_by_nobody': { kind: 'plan', type: 'text', description: 'Joints of structural parts for which nobody is named, by method and part. Bolts and hems do not count.' },
-  'plan.joints_by_unqualified': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker is named without a qualification, or with words that are none: in training, twenty years of experience.' },
-  'plan.joints_by_other_test': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker has a qualification that names other kinds of joint only, or another metal only. One that names no kind of joint is not counted.' },
-  'plan.joints_by_lapsed': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker’s approval ends before the day of the joint, or before the as-of date where it is not dated.' },
+  'plan.joints_by_unqualified': { kind: 'plan', type: 'text', description: 'Joints of structural parts, or of others to them, whose maker is named without a qualification, or with words that are none: in training, twenty years of experience.' },
+  'plan.joints_by_other_test': { kind: 'plan', type: 'text', description: 'Joints of structural parts, or of others to them, whose maker has a qualification that names other kinds of joint only, or another metal only. One that names no kind of joint is not counted.' },
+  'plan.joints_by_lapsed': { kind: 'plan', type: 'text', description: 'Joints of structural parts, or of others to them, whose maker’s approval ends before the day of the joint, or before the as-of date where it is not dated.' },
   'plan.battery_off_by_nobody': { kind: 'plan', type: 'text', description: 'What counts on a traction battery that is out, in a plan in which no operation replaces it or takes it off and refits it.' },
   'plan.belt_bolts_open': { kind: 'plan', type: 'text', description: 'What is not said of the bolts of belts that come off as restraint units: the page for their torque, one-time bolts, at release the day of tightening. Belts listed as parts are asked at their operation.' },
   'plan.belt_bolts_used_again': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bolts of belts that may be used once only are said to be used again.' },
@@ -1378,6 +1380,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.widest_toe': { kind: 'step', type: 'number', unit: '°', dimension: 'angle', description: 'Largest half of a range of toe or total toe that the plan gives in degrees.' },
   'step.widest_toe_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
   'step.wheels_unlike': { kind: 'step', type: 'text', description: 'Camber or caster that is specified unlike for the two wheels of one axle: of other signs, or by more than half a degree, and not both rows cite a page of this vehicle for it.' },
+  'step.wheels_apart': { kind: 'step', type: 'text', description: 'Camber or caster of the two wheels of one axle after the repair, where they stand farther from one another than they are specified: by more than 0.75° of camber or 1° of caster, and not both rows cite a page of this vehicle for it.' },
+  'step.wheel_came_right': { kind: 'step', type: 'text', description: 'Camber or caster that was more than 1° off the middle of its range and out of it before the repair and is within it afterwards, of a wheel at which no running gear was taken off or renewed; nor was the body worked on that it hangs on, or its mounts were found sound.' },
   'step.thrust_off_centre': { kind: 'step', type: 'text', description: 'What the thrust angle is specified as, where that is not about nothing.' },
   'step.toes_contradict': { kind: 'step', type: 'text', description: 'Where total toe is not the sum of the two wheels, or the thrust angle not half their difference, in one unit and beyond 3′ or 0.5 mm and what rounding can do.' },
   'step.load_unclear': { kind: 'step', type: 'text', description: 'Of a calibration that was passed and not driven: a load of which a part says neither that nothing is there nor what the maker’s page asks.' },

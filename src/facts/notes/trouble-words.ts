@@ -42,8 +42,8 @@ export const troubleWords: readonly TroubleWords[] = [
     where: 'references',
   },
   {
-    gate: ['pull', 'crooked'],
-    says: /\b(?:pulls (?:to|left|right|under|when)|still pulls|steering wheel (?:is |sits |stands )?(?:crooked|off)|wheel (?:is |sits |stands )crooked)\b/i,
+    gate: ['pull', 'crooked', 'wander', 'drift', 'veer', 'off cent'],
+    says: /\b(?:pulls (?:(?:slightly|lightly|gently|strongly|hard|clearly|noticeably|sometimes|a (?:little|bit)) ){0,2}(?:to|left|right|under|when)|still pulls|(?:slight )?pull(?:ing)? to (?:the )?(?:left|right)|(?:wander|drift|veer)(?:s|ing)|steering wheel (?:\S+ ){0,4}(?:crooked|off[- ]cent(?:re|er))|steering wheel (?:is |sits |stands )?off|wheel (?:is |sits |stands )crooked)\b/i,
     mended: true,
     where: 'checks',
   },
