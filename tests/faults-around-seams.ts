@@ -26,6 +26,17 @@ const seatOf = (work: string): Change => [
       - { do: ${work}, done: 2026-09-22 }
   - id: wheel-rl\n`,
 ];
+const seamOfPost =
+  / {10}- to: post-r\n[\s\S]*?(?= {10}- to: sill-r\n)/u.exec(sectionedPost)?.[0] ?? 'no such joint';
+/** The whole post in place of its lower end: the seam at K1 is gone, and the sill is all that it is joined to. */
+export const replacedWhole: readonly Change[] = [
+  [
+    'do: section\n        step: 20\n        at: K1\n',
+    'do: replace\n        step: 20\n        extent: whole\n',
+  ],
+  [seamOfPost, ''],
+  ['    joined_to: [post-inner-r, sill-r]\n', ''],
+];
 const wiring = '- { item: wiring, distance: 80 mm, path: through air, treatment: removed }';
 
 /** What is wrong around the seam: the gun, the current, the neighbours, the paint, the measuring. Common practice. */
@@ -285,4 +296,18 @@ export const faultsAroundSeams: readonly Fault[] = [
     rule: 'seat-or-restraint-reworked',
     on: `do: ${work}`,
   })),
+  {
+    ...ofPost,
+    name: 'a post replaced whole, whose joints all go to the sill',
+    changes: replacedWhole,
+    rule: 'member-joined-at-one-end',
+    on: '- to: sill-r',
+  },
+  {
+    ...ofRail,
+    name: 'the radar of one side alone calibrated after the cover was off',
+    changes: [['sensor: front radar,', 'sensor: front radar left,']],
+    rule: 'radar-of-other-side-open',
+    on: 'sensor: front radar left',
+  },
 ];

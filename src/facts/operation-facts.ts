@@ -13,6 +13,7 @@ import { operationNouns } from './operation-noun.ts';
 import { jointsInAll } from './joint/row-evidence.ts';
 import { closedOver } from './part/closed-over.ts';
 import { goesOnWithoutWelding } from './part/part-kinds.ts';
+import { joinedAtOneEnd } from './part/joined-at-one-end.ts';
 import { unjoinedTo } from './part/unjoined-to.ts';
 import { citedForOtherSide } from './papers/cited-for-other-side.ts';
 import { provisionFacts } from './papers/provision-facts.ts';
@@ -151,6 +152,7 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
       'How far around the work it was looked is not stated.',
     ),
     'operation.unjoined_to': unjoinedTo(survey, one),
+    'operation.joined_at_one_end': joinedAtOneEnd(survey, one),
     'operation.closed_over': closedOver(survey, one),
     'operation.fire_watch': statedOr(
       quantityOf(operation.fire_watch, 'time'),

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:df0eb603089854036d4c9afd1ba4bf29d78a08b6249d6b60dca160b46fb24005":{"pack":"general","version":"1.0.0"},"sha256:62c81fe7588bf661ae8114f4bdbe069d3e9656de6d35901525065c20898cf4da":{"pack":"general","version":"1.1.0"},"sha256:ea80b4ded711faac5f48c9d88def09638ccdc33eb82a6d1bcffb5d413c3acd47":{"pack":"general","version":"2.0.0"},"sha256:88e237194b12b56550a567086c3adc0a2f675e44b697887f60cb0d6121c34e04":{"pack":"general","version":"3.0.0"}};
+  {"sha256:df0eb603089854036d4c9afd1ba4bf29d78a08b6249d6b60dca160b46fb24005":{"pack":"general","version":"1.0.0"},"sha256:62c81fe7588bf661ae8114f4bdbe069d3e9656de6d35901525065c20898cf4da":{"pack":"general","version":"1.1.0"},"sha256:ea80b4ded711faac5f48c9d88def09638ccdc33eb82a6d1bcffb5d413c3acd47":{"pack":"general","version":"2.0.0"},"sha256:fc591ab08adbc66eb5e582e1c54bf2c03be0aa1c996e1291a44429369039fb48":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '6a6fe51f8b16c1a3d4ced777d3813fdc96a09119ddcc2726e88f827102617583');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '866eb327df177a0ab2ad4897e7cb7f02eb5a6dd22c225822a446a01825f582f1');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'f69241eb613607a1097b5867bf59624e8ec539292e5924f2f76030eb5d67624a');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2a1710f90cad844183849aba540b8a56bca5964bc1e820dc04aed9f8b9304f27');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

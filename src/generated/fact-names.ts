@@ -293,6 +293,7 @@ export interface FactNames {
     | 'operation.closes_over_later'
     | 'operation.step_against_day'
     | 'operation.unjoined_to'
+    | 'operation.joined_at_one_end'
     | 'operation.closed_over'
     | 'operation.joints_in_all'
     | 'operation.joints_cited'
@@ -664,6 +665,7 @@ export interface FactNames {
     | 'step.floor_checked_long_ago'
     | 'step.report_shared'
     | 'step.disturbed_after_all'
+    | 'step.other_side_open'
     | 'step.denied_and_made'
     | 'step.values_from'
     | 'step.calibration_short'
@@ -814,7 +816,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
-  'plan.extinguisher_amiss': { kind: 'plan', type: 'text', description: 'What is stated as the extinguisher, where it is none, one that is empty or away, or one in another room.' },
+  'plan.extinguisher_amiss': { kind: 'plan', type: 'text', description: 'What is stated as the extinguisher, where it is none, one that is empty or away, water alone, or one in another room.' },
   'plan.extinguisher_distance': { kind: 'plan', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the nearest extinguisher stands from the work, by its words.' },
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
@@ -1025,6 +1027,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.closes_over_later': { kind: 'operation', type: 'text', description: 'The part under a new skin that is worked on at a later step than the skin goes on.' },
   'operation.step_against_day': { kind: 'operation', type: 'text', description: 'An operation with a higher step that is dated on an earlier day. What is opened at its step and closed at the end (remove and refit, section, access) is left out.' },
   'operation.unjoined_to': { kind: 'operation', type: 'text', description: 'Neighbours that a part replaced whole is said to be joined to and that no joint of the plan reaches. Parts that go on without welding, come off or are replaced themselves are left out.' },
+  'operation.joined_at_one_end': { kind: 'operation', type: 'text', description: 'The one part to which all joints of a b-pillar or crossmember go that is replaced whole; skins over it do not count. Not where the part says that it is joined to that one alone and its joints cite a page.' },
   'operation.closed_over': { kind: 'operation', type: 'text', description: 'Welded layers over a part that is replaced, which no operation takes off, cuts or opens.' },
   'operation.joints_in_all': { kind: 'operation', type: 'count', description: 'Spots, plugs and rivets of the operation in all.' },
   'operation.joints_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether for a row of the operation a page of this vehicle is cited that states the number of its joints.' },
@@ -1389,6 +1392,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.floor_checked_long_ago': { kind: 'step', type: 'text', description: 'Day on which the floor was last levelled or checked, where that is more than a year before the calibration on it.' },
   'step.report_shared': { kind: 'step', type: 'text', description: 'Other sensors whose calibration bears the same result document.' },
   'step.disturbed_after_all': { kind: 'step', type: 'text', description: 'Of a calibration that says the sensor was not disturbed: what befell the part that it sits on or looks through.' },
+  'step.other_side_open': { kind: 'step', type: 'text', description: 'Of the calibration of a radar that names one side: what befell a part that reaches across the vehicle, and so the radar of the other side, for which no calibration answers.' },
   'step.denied_and_made': { kind: 'step', type: 'text', description: 'Of an alignment or calibration that is said to be not required, or of a sensor that is said not to be fitted: what stands beside it and tells that it was made.' },
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: which sensor, static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
