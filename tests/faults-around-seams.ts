@@ -2,6 +2,7 @@ import type { Fault } from './fault.ts';
 import { bondedRail } from './faults-of-the-bonded-rail.ts';
 import { bondedQuarter, sectionedPost } from './faults-of-seams.ts';
 import { wholeJob } from './faults-of-the-whole-job.ts';
+import type { Change } from './one-change.ts';
 
 const ofPost = { plan: sectionedPost, severity: 'hold' } as const;
 const ofQuarter = { plan: bondedQuarter, severity: 'hold' } as const;
@@ -10,6 +11,32 @@ const postPoints =
   / {4}- \{ name: P1, on: post-r.*\n {4}- \{ name: P2, on: post-r.*\n/u.exec(sectionedPost)?.[0] ?? '';
 const diagonals =
   'nominal: [1402 mm, 1296 mm], diagonals_before: [1396 mm, 1300 mm], diagonals_after: [1402.4 mm, 1295.6 mm], tolerance: 3 mm';
+const bonder = "qualification: 'arc brazing and bonding, steel'";
+const approvedUntil = (day: string): Change => [
+  'vehicle:\n',
+  `  joined_by: [{ name: T. Rusk, role: body technician, ${bonder}, valid_until: ${day} }]\nvehicle:\n`,
+];
+const seatOf = (work: string): Change => [
+  '  - id: wheel-rl\n',
+  `  - id: seat
+    name: Driver's seat
+    kind: seat
+    damage: { kind: bend, found_by: part removed }
+    operations:
+      - { do: ${work}, done: 2026-09-22 }
+  - id: wheel-rl\n`,
+];
+const seamOfPost =
+  / {10}- to: post-r\n[\s\S]*?(?= {10}- to: sill-r\n)/u.exec(sectionedPost)?.[0] ?? 'no such joint';
+/** The whole post in place of its lower end: the seam at K1 is gone, and the sill is all that it is joined to. */
+export const replacedWhole: readonly Change[] = [
+  [
+    'do: section\n        step: 20\n        at: K1\n',
+    'do: replace\n        step: 20\n        extent: whole\n',
+  ],
+  [seamOfPost, ''],
+  ['    joined_to: [post-inner-r, sill-r]\n', ''],
+];
 const wiring = '- { item: wiring, distance: 80 mm, path: through air, treatment: removed }';
 
 /** What is wrong around the seam: the gun, the current, the neighbours, the paint, the measuring. Common practice. */
@@ -239,5 +266,48 @@ export const faultsAroundSeams: readonly Fault[] = [
     ],
     rule: 'cut-without-joint',
     on: 'at: 40 mm behind',
+  },
+  {
+    ...ofQuarter,
+    name: 'the approval of who bonds a skin to structure ended before',
+    changes: [approvedUntil('2026-08-31')],
+    rule: 'approval-of-joiner-lapsed',
+    on: 'joined_by:',
+  },
+  {
+    ...ofQuarter,
+    name: 'a skin bonded to structure by somebody who is still taught',
+    changes: [[bonder, 'qualification: in training']],
+    rule: 'joints-made-without-qualification',
+    on: 'qualification: in training',
+  },
+  {
+    ...ofQuarter,
+    name: 'a skin brazed and bonded to structure by a test of aluminium',
+    changes: [[bonder, "qualification: 'arc brazing and bonding, aluminium'"]],
+    rule: 'joints-made-by-other-test',
+    on: "qualification: 'arc brazing and bonding, aluminium'",
+  },
+  ...['straighten, method: cold', 'weld', 'drill'].map((work): Fault => ({
+    ...ofQuarter,
+    severity: 'stop',
+    name: `a bent seat frame reworked: ${work}`,
+    changes: [seatOf(work)],
+    rule: 'seat-or-restraint-reworked',
+    on: `do: ${work}`,
+  })),
+  {
+    ...ofPost,
+    name: 'a post replaced whole, whose joints all go to the sill',
+    changes: replacedWhole,
+    rule: 'member-joined-at-one-end',
+    on: '- to: sill-r',
+  },
+  {
+    ...ofRail,
+    name: 'the radar of one side alone calibrated after the cover was off',
+    changes: [['sensor: front radar,', 'sensor: front radar left,']],
+    rule: 'radar-of-other-side-open',
+    on: 'sensor: front radar left',
   },
 ];

@@ -63,6 +63,23 @@ export const faultsOfContradictions: readonly Fault[] = [
   },
   {
     ...of(wholeJob),
+    name: 'wheels: camber of the two front wheels 53 minutes apart, each within its range',
+    changes: [
+      ["before: -1°50', after: -0°35'", "before: -1°50', after: -0°03'"],
+      ["before: -0°40', after: -0°40'", "before: -0°40', after: -0°56'"],
+    ],
+    rule: 'alignment-wheels-apart',
+    on: 'of: camber, at: front left',
+  },
+  {
+    ...of(wholeJob),
+    name: 'wheels: a rear wheel that stood 1°10 crooked and came right by itself',
+    changes: [["before: -1°30', after: -1°30'", "before: -2°40', after: -1°30'"]],
+    rule: 'alignment-wheel-came-right-unexplained',
+    on: 'of: camber, at: rear left',
+  },
+  {
+    ...of(wholeJob),
     name: 'wheels: the thrust angle specified where it stands',
     changes: [
       [

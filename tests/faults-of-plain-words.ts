@@ -130,6 +130,20 @@ export const faultsOfPlainWords: readonly Fault[] = [
     rule: 'note-tells-of-trouble',
     on: 'scan_after:',
   })),
+  ...[
+    'Pulls slightly to the right when braked hard',
+    'Wanders on the motorway',
+    'Drifts left, owner told',
+    'Veers to the right on a crown',
+    'Steering wheel a little off centre',
+  ].map((text): Fault => ({
+    ...hold,
+    plan: wholeJob,
+    name: `on the road: ${text}`,
+    changes: [['result: passed }\n  warning_lamps', `result: passed, note: "${text}" }\n  warning_lamps`]],
+    rule: 'note-tells-of-trouble',
+    on: 'road_test:',
+  })),
   {
     ...hold,
     plan: wholeJob,

@@ -103,6 +103,17 @@ export const faultsOfReadiness: readonly Fault[] = [
     rule: 'removed-units-in-the-open',
     on: 'storage: On the bench',
   },
+  ...['On the workbench, cushion side up', 'Locked steel cabinet by the parts store, cushion side down'].map(
+    (kept): Fault => ({
+      ...hold,
+      name: `restraints: live units are kept so: ${kept}`,
+      changes: [
+        ['storage: Locked steel cabinet by the parts store, away from heat and power', `storage: '${kept}'`],
+      ],
+      rule: 'removed-units-in-the-open',
+      on: 'storage:',
+    }),
+  ),
   {
     ...hold,
     name: 'restraints: the belts are bolted on after their system is said to be complete',

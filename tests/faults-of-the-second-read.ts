@@ -89,6 +89,9 @@ export const faultsOfTheSecondRead: readonly Fault[] = [
     'Two that expired in spring',
     'At the reception',
     'One in the office',
+    'Water hose at the door',
+    'Two buckets of water beside the car',
+    'A 9 l water extinguisher beside the bay',
   ].map((text): Fault => ({
     ...hotWork,
     name: `hot work and as extinguisher: ${text}`,

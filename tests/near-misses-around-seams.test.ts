@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { replacedWhole } from './faults-around-seams.ts';
 import { bondedQuarter, sectionedPost } from './faults-of-seams.ts';
 import { bondedRail } from './faults-of-the-bonded-rail.ts';
 import { wholeJob } from './faults-of-the-whole-job.ts';
@@ -6,6 +7,8 @@ import { judgeText, ruleIds } from './judge-text.ts';
 import { changed } from './one-change.ts';
 import type { Change } from './one-change.ts';
 
+const rowOfSill = / {10}- to: sill-r\n[\s\S]*?(?= {8}near:\n)/u.exec(sectionedPost)?.[0] ?? 'no such joint';
+const bonder = "qualification: 'arc brazing and bonding, steel'";
 const wiring = '- { item: wiring, distance: 80 mm, path: through air, treatment: removed }';
 const fire = 'extinguisher: Two of 6 kg beside the bay, watch: 45 min';
 const sheet = 'settings: { machine: Inverter gun with the short arm';
@@ -53,6 +56,65 @@ describe('near misses around seams stay cleared', () => {
         [
           'step: 40, film: 0.16 mm, done: 2026-09-24',
           'step: 40, off_vehicle: true, film: 0.16 mm, done: 2026-09-21',
+        ],
+      ],
+    ],
+    [
+      'a skin bonded to structure on the last day of an approval',
+      bondedQuarter,
+      [['vehicle:\n', `  joined_by: [{ name: T. Rusk, ${bonder}, valid_until: 2026-09-22 }]\nvehicle:\n`]],
+    ],
+    [
+      'a sound seat out for the work and in again',
+      bondedQuarter,
+      [
+        [
+          '  - id: wheel-rl\n',
+          `  - id: seat
+    name: Driver's seat
+    kind: seat
+    damage: { kind: none, found_by: seen }
+    operations:
+      - { do: remove and refit, step: 3, refit_step: 50, done: 2026-09-25, cite: { reference: quarter, at: p. 18 }, fasteners: { one_time: renewed, cite: { reference: quarter, at: p. 18 }, tightened: 2026-09-25 } }
+  - id: wheel-rl\n`,
+        ],
+        [
+          '    - { sensor: steering angle sensor',
+          '    - { sensor: seat mat, kind: not fitted }\n    - { sensor: steering angle sensor',
+        ],
+      ],
+    ],
+    [
+      'a post replaced whole and joined to sill and roof rail',
+      sectionedPost,
+      [
+        ...replacedWhole,
+        [
+          '        near:\n',
+          `${rowOfSill.replaceAll('sill-r', 'roof-rail-r').replaceAll('W-502-2', 'W-502-3')}        near:\n`,
+        ],
+      ],
+    ],
+    [
+      'a post that by its page is joined to the sill alone',
+      sectionedPost,
+      [...replacedWhole, ['    damage: { kind: kink', '    joined_to: [sill-r]\n    damage: { kind: kink']],
+    ],
+    ...['front radars left and right', 'both front radars', 'front radar'].map(
+      (sensor): readonly [string, string, readonly Change[]] => [
+        `after the cover was off calibrated: ${sensor}`,
+        wholeJob,
+        [['sensor: front radar,', `sensor: ${sensor},`]],
+      ],
+    ),
+    [
+      'a radar at the left alone, none at the right',
+      wholeJob,
+      [
+        ['sensor: front radar,', 'sensor: front radar left,'],
+        [
+          '    - { sensor: front camera',
+          '    - { sensor: front radar right, kind: not fitted }\n    - { sensor: front camera',
         ],
       ],
     ],

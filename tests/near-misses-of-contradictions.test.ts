@@ -49,6 +49,33 @@ describe('near misses of contradictions stay cleared', () => {
       [[plate, `tyre_pressures: 'Were low by 0.3 bar, brought to the plate'`]],
     ],
     [
+      'camber of two front wheels 45 minutes apart',
+      wholeJob,
+      [
+        [camberLeft, camberLeft.replace("after: -0°35'", "after: -0°10'")],
+        [camberRight, camberRight.replace("after: -0°40'", "after: -0°55'")],
+      ],
+    ],
+    [
+      'camber 53 minutes apart, by the page that each row cites',
+      wholeJob,
+      [
+        [
+          camberLeft,
+          `${camberLeft.replace("after: -0°35'", "after: -0°03'")}, cite: { reference: link, at: p. 12 }`,
+        ],
+        [
+          camberRight,
+          `${camberRight.replace("after: -0°40'", "after: -0°56'")}, cite: { reference: link, at: p. 12 }`,
+        ],
+      ],
+    ],
+    [
+      'a rear wheel that stood a little out and was set right',
+      wholeJob,
+      [["before: -1°30', after: -1°30'", "before: -2°25', after: -1°30'"]],
+    ],
+    [
       'camber of two sides specified half a degree apart',
       wholeJob,
       [[camberLeft, `at: front left, specified: -1°00', tolerance: 0°30', before: -1°50', after: -1°05'`]],

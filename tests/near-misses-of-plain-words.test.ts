@@ -48,6 +48,15 @@ const nearMisses: readonly NearMiss[] = [
     [linkNote('Looked for cracks: none. Old bolt replaced by a new one in its place.')],
   ],
   ...[
+    'Runs straight, does not wander, no pull to the left or right.',
+    'Pulls up straight, steering wheel centred.',
+    'Drifts no longer.',
+  ].map((text): NearMiss => [
+    `on the road: ${text}`,
+    wholeJob,
+    [['result: passed }\n  warning_lamps', `result: passed, note: "${text}" }\n  warning_lamps`]],
+  ]),
+  ...[
     'New bolts in place of the old ones.',
     'The torch was not used; pressed out cold.',
     'Moved the harness aside to fit the gun.',

@@ -53,6 +53,15 @@ describe('near misses of readiness stay cleared', () => {
       [['watch: 40 min }', 'watch: 40 min, fluids: [{ item: brake line, treatment: emptied }] }']],
     ],
     [
+      'live units on a shelf under lock, with a warning in words',
+      [
+        [
+          'storage: Locked steel cabinet by the parts store, away from heat and power',
+          "storage: 'On a shelf of the locked cabinet, cushion side up, never upside down'",
+        ],
+      ],
+    ],
+    [
       'live units in a box under lock beside the booth',
       [
         [

@@ -140,6 +140,13 @@ test.each<readonly [string, boolean, number | undefined]>([
   ['in the store room', true, undefined],
   ['away for service', true, undefined],
   ['discharged on Tuesday', true, undefined],
+  ['Water hose at the door', true, undefined],
+  ['9 l water extinguisher', true, undefined],
+  ['Two of 6 kg and a water hose', false, undefined],
+  ['Foam, 9 l, beside the bay, hose at the door', false, undefined],
+  ['Extinguisher at the bay, hose at the door', false, undefined],
+  ['Water mist, 6 l, beside the bay', false, undefined],
+  ['A bin of dry sand and a bucket', false, undefined],
 ])('the extinguisher "%s"', (text, isAmiss, mm) => {
   expect(extinguisherAmiss(text) !== undefined).toBe(isAmiss);
   const read = extinguisherMm(text);

@@ -14,6 +14,7 @@ import { jointsInAll } from './joint/row-evidence.ts';
 import { heatTold } from './notes/heat-told.ts';
 import { closedOver } from './part/closed-over.ts';
 import { goesOnWithoutWelding, loadNotTold } from './part/part-kinds.ts';
+import { joinedAtOneEnd } from './part/joined-at-one-end.ts';
 import { unjoinedTo } from './part/unjoined-to.ts';
 import { cutShifted } from './cut-shifted.ts';
 import { citedForOtherSide } from './papers/cited-for-other-side.ts';
@@ -151,6 +152,7 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
       'How far around the work it was looked is not stated.',
     ),
     'operation.unjoined_to': unjoinedTo(survey, one),
+    'operation.joined_at_one_end': joinedAtOneEnd(survey, one),
     'operation.closed_over': closedOver(survey, one),
     'operation.fire_watch': statedOr(
       quantityOf(operation.fire_watch, 'time'),

@@ -300,6 +300,7 @@ export interface FactNames {
     | 'operation.metal_work_later'
     | 'operation.step_against_day'
     | 'operation.unjoined_to'
+    | 'operation.joined_at_one_end'
     | 'operation.closed_over'
     | 'operation.joints_in_all'
     | 'operation.joints_cited'
@@ -665,6 +666,8 @@ export interface FactNames {
     | 'step.widest_toe'
     | 'step.widest_toe_of'
     | 'step.wheels_unlike'
+    | 'step.wheels_apart'
+    | 'step.wheel_came_right'
     | 'step.thrust_off_centre'
     | 'step.toes_contradict'
     | 'step.load_unclear'
@@ -672,6 +675,7 @@ export interface FactNames {
     | 'step.floor_checked_long_ago'
     | 'step.report_shared'
     | 'step.disturbed_after_all'
+    | 'step.other_side_open'
     | 'step.denied_and_made'
     | 'step.values_from'
     | 'step.calibration_short'
@@ -792,7 +796,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fire_watch_before': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated on a later day than the fire watch, and has no watch of its own, where other hot work was done on the day of the watch.' },
   'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
   'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
-  'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
+  'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open (on the bench, on a shelf, in the vehicle) or that they lie on their face.' },
   'plan.impact_on_other_side': { kind: 'plan', type: 'text', description: 'The parts that were hit directly, where the words on the blow name the one side of the vehicle and all of these lie on the other.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
   'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
@@ -810,9 +814,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the check of belts, buckles and seats is stated.' },
   'plan.indirect_damage_unseen': { kind: 'plan', type: 'text', description: 'What the plan says it found away from the impact, where it admits that something was not looked at.' },
   'plan.joints_by_nobody': { kind: 'plan', type: 'text', description: 'Joints of structural parts for which nobody is named, by method and part. Bolts and hems do not count.' },
-  'plan.joints_by_unqualified': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker is named without a qualification, or with words that are none: in training, twenty years of experience.' },
-  'plan.joints_by_other_test': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker has a qualification that names other kinds of joint only, or another metal only. One that names no kind of joint is not counted.' },
-  'plan.joints_by_lapsed': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker’s approval ends before the day of the joint, or before the as-of date where it is not dated.' },
+  'plan.joints_by_unqualified': { kind: 'plan', type: 'text', description: 'Joints of structural parts, or of others to them, whose maker is named without a qualification, or with words that are none: in training, twenty years of experience.' },
+  'plan.joints_by_other_test': { kind: 'plan', type: 'text', description: 'Joints of structural parts, or of others to them, whose maker has a qualification that names other kinds of joint only, or another metal only. One that names no kind of joint is not counted.' },
+  'plan.joints_by_lapsed': { kind: 'plan', type: 'text', description: 'Joints of structural parts, or of others to them, whose maker’s approval ends before the day of the joint, or before the as-of date where it is not dated.' },
   'plan.battery_off_by_nobody': { kind: 'plan', type: 'text', description: 'What counts on a traction battery that is out, in a plan in which no operation replaces it or takes it off and refits it.' },
   'plan.belt_bolts_open': { kind: 'plan', type: 'text', description: 'What is not said of the bolts of belts that come off as restraint units: the page for their torque, one-time bolts, at release the day of tightening. Belts listed as parts are asked at their operation.' },
   'plan.belt_bolts_used_again': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bolts of belts that may be used once only are said to be used again.' },
@@ -824,7 +828,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
-  'plan.extinguisher_amiss': { kind: 'plan', type: 'text', description: 'What is stated as the extinguisher, where it is none, one that is empty or away, or one in another room.' },
+  'plan.extinguisher_amiss': { kind: 'plan', type: 'text', description: 'What is stated as the extinguisher, where it is none, one that is empty or away, water alone, or one in another room.' },
   'plan.extinguisher_distance': { kind: 'plan', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the nearest extinguisher stands from the work, by its words.' },
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
@@ -1041,6 +1045,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.metal_work_later': { kind: 'operation', type: 'text', description: 'The straightening or heating of a part that has a later step than its filling or painting.' },
   'operation.step_against_day': { kind: 'operation', type: 'text', description: 'An operation with a higher step that is dated on an earlier day. What is opened at its step and closed at the end (remove and refit, section, access) is left out.' },
   'operation.unjoined_to': { kind: 'operation', type: 'text', description: 'Neighbours that a part replaced whole is said to be joined to and that no joint of the plan reaches. Parts that go on without welding, come off or are replaced themselves are left out.' },
+  'operation.joined_at_one_end': { kind: 'operation', type: 'text', description: 'The one part to which all joints of a b-pillar or crossmember go that is replaced whole; skins over it do not count. Not where the part says that it is joined to that one alone and its joints cite a page.' },
   'operation.closed_over': { kind: 'operation', type: 'text', description: 'Welded layers over a part that is replaced, which no operation takes off, cuts or opens.' },
   'operation.joints_in_all': { kind: 'operation', type: 'count', description: 'Spots, plugs and rivets of the operation in all.' },
   'operation.joints_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether for a row of the operation a page of this vehicle is cited that states the number of its joints.' },
@@ -1399,6 +1404,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.widest_toe': { kind: 'step', type: 'number', unit: '°', dimension: 'angle', description: 'Largest half of a range of toe or total toe that the plan gives in degrees.' },
   'step.widest_toe_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
   'step.wheels_unlike': { kind: 'step', type: 'text', description: 'Camber or caster that is specified unlike for the two wheels of one axle: of other signs, or by more than half a degree, and not both rows cite a page of this vehicle for it.' },
+  'step.wheels_apart': { kind: 'step', type: 'text', description: 'Camber or caster of the two wheels of one axle after the repair, where they stand farther from one another than they are specified: by more than 0.75° of camber or 1° of caster, and not both rows cite a page of this vehicle for it.' },
+  'step.wheel_came_right': { kind: 'step', type: 'text', description: 'Camber or caster that was more than 1° off the middle of its range and out of it before the repair and is within it afterwards, of a wheel at which no running gear was taken off or renewed; nor was the body worked on that it hangs on, or its mounts were found sound.' },
   'step.thrust_off_centre': { kind: 'step', type: 'text', description: 'What the thrust angle is specified as, where that is not about nothing.' },
   'step.toes_contradict': { kind: 'step', type: 'text', description: 'Where total toe is not the sum of the two wheels, or the thrust angle not half their difference, in one unit and beyond 3′ or 0.5 mm and what rounding can do.' },
   'step.load_unclear': { kind: 'step', type: 'text', description: 'Of a calibration that was passed and not driven: a load of which a part says neither that nothing is there nor what the maker’s page asks.' },
@@ -1406,6 +1413,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.floor_checked_long_ago': { kind: 'step', type: 'text', description: 'Day on which the floor was last levelled or checked, where that is more than a year before the calibration on it.' },
   'step.report_shared': { kind: 'step', type: 'text', description: 'Other sensors whose calibration bears the same result document.' },
   'step.disturbed_after_all': { kind: 'step', type: 'text', description: 'Of a calibration that says the sensor was not disturbed: what befell the part that it sits on or looks through.' },
+  'step.other_side_open': { kind: 'step', type: 'text', description: 'Of the calibration of a radar that names one side: what befell a part that reaches across the vehicle, and so the radar of the other side, for which no calibration answers.' },
   'step.denied_and_made': { kind: 'step', type: 'text', description: 'Of an alignment or calibration that is said to be not required, or of a sensor that is said not to be fitted: what stands beside it and tells that it was made.' },
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: which sensor, static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },

@@ -38,6 +38,63 @@ describe('left and right of one axle', () => {
   });
 });
 
+describe('left and right as they go', () => {
+  const apart = (of: string, left: string, right: string): string =>
+    told(
+      'wheels_apart',
+      `of: ${of}, at: front left, specified: ${left}, tolerance: 1°, after: ${right}`,
+      `of: ${of}, at: front right, specified: 1°, tolerance: 1°, after: 1°`,
+    );
+  test.each([
+    ['camber', '1°', `1°45'`, false],
+    ['camber', '1°', `1°46'`, true],
+    ['camber', '1°', `0°14'`, true],
+    ['camber', `1°30'`, `1°46'`, false],
+    ['caster', '1°', '2°', false],
+    ['caster', '1°', `2°01'`, true],
+    ['caster', '1°', '2 mm', false],
+  ])('%s specified as %s of a wheel that stands at %s', (of, specified, after, isApart) => {
+    expect(apart(of, specified, after) !== '?').toBe(isApart);
+  });
+});
+
+describe('a wheel that came right by itself', () => {
+  const right = (before: string, rest: string, at = 'rear left'): string => {
+    const fact = factsOf(
+      `${tarn}\nverify: { alignment: { done: 2026-10-12, values: [{ of: camber, at: ${at}, specified: -1°30', tolerance: 0°30', before: ${before}, after: -1°30' }] } }\n${rest}`,
+    ).fact('step.wheel_came_right', '/verify/alignment');
+    return fact.known ? String(fact.value) : '?';
+  };
+  const worked = (part: string, work = 'do: replace'): string =>
+    `parts: [{ name: X, ${part}, operations: [{ ${work} }] }]`;
+
+  test.each([
+    [`-2°31'`, '', true],
+    [`-2°30'`, '', false],
+    [`-0°29'`, '', true],
+    [`-2°31'`, worked('kind: suspension part'), false],
+    [`-2°31'`, worked('kind: suspension part', 'do: remove and refit'), false],
+    [`-2°31'`, worked('kind: suspension part', 'do: refinish'), true],
+    [`-2°31'`, worked('kind: suspension part, side: right'), true],
+    [`-2°31'`, worked('kind: subframe').replace('name: X', 'name: Front subframe'), true],
+    [`-2°31'`, worked('kind: rear rail, side: left', 'do: straighten'), false],
+    [`-2°31'`, worked('kind: rear rail, side: right', 'do: straighten'), true],
+    [`-2°31'`, worked('kind: bumper cover', 'do: replace'), true],
+    [
+      `-2°31'`,
+      `${worked('kind: rear rail, side: left')}\ndamage: { indirect: { looked_at: [rear axle mounts], found: none found } }`,
+      true,
+    ],
+    [
+      `-2°31'`,
+      `${worked('kind: rear rail, side: left')}\ndamage: { indirect: { looked_at: [front axle mounts], found: none found } }`,
+      false,
+    ],
+  ])('%s; %s', (before, rest, isTold) => {
+    expect(right(before, rest) !== '?').toBe(isTold);
+  });
+});
+
 describe('toe of wheels, total toe, thrust angle: the geometry of an axle', () => {
   const front = (left: string, right: string, total: string): string =>
     told(

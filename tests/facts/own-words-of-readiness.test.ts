@@ -18,18 +18,29 @@ describe('where a key and live units lie', () => {
       expect(keyInVehicle(words)).toBe(false);
     },
   );
-  test.each(['On the bench beside the welder', 'on the floor', 'Under the bench', 'in the boot'])(
-    'units in the open: %s',
-    (words) => {
-      expect(liesOpen(words)).toBe(true);
-    },
-  );
-  test.each(['Locked steel cabinet by the parts store', 'Lock box beside the booth', 'Cage in the yard'])(
-    'units put away: %s',
-    (words) => {
-      expect(liesOpen(words)).toBe(false);
-    },
-  );
+  test.each([
+    'On the bench beside the welder',
+    'on the floor',
+    'Under the bench',
+    'in the boot',
+    'On the workbench, cushion side up',
+    'On a shelf in the parts store',
+    'Locked steel cabinet, cushion side down',
+    'Locked cabinet, cover down',
+    'In the cage, upside down',
+  ])('units in the open: %s', (words) => {
+    expect(liesOpen(words)).toBe(true);
+  });
+  test.each([
+    'Locked steel cabinet by the parts store',
+    'Lock box beside the booth',
+    'Cage in the yard',
+    'On a shelf of the locked cabinet, cushion side up',
+    'Locked cabinet, cushion side up, never upside down',
+    'Locked cabinet, not cushion side down',
+  ])('units put away: %s', (words) => {
+    expect(liesOpen(words)).toBe(false);
+  });
 });
 
 describe('the one side that a text names', () => {

@@ -40,8 +40,12 @@ interface Fault {
 /** Who makes the joints of structural parts, and by which test. One fact for all joints alike, so that one answer serves them. */
 export function jointMakerFacts(survey: Survey): Readonly<Record<MakerFact, Fact>> {
   const faults = survey.operations
-    .filter(joinsStructure)
-    .flatMap((operation) => operation.joints.flatMap((joint) => faultsOf(survey, operation, joint)));
+    .filter(({ operation }) => operation.planned !== false || operation.done !== undefined)
+    .flatMap((operation) =>
+      operation.joints
+        .filter((joint) => holdsStructure(survey, operation, joint))
+        .flatMap((joint) => faultsOf(survey, operation, joint)),
+    );
   const of = (kind: Fault['kind'], none: string): Fact =>
     grouped(
       faults.filter((fault) => fault.kind === kind),
@@ -68,7 +72,11 @@ function faultsOf(survey: Survey, operation: OperationSurvey, one: JointSurvey):
   const part = operation.part.name;
   const id = operation.part.part.id ?? '';
   const makers = makersOf(survey, operation, one, method);
-  if (makers.length === 0) return [{ kind: 'nobody', what: method, at: one.at, part, id }];
+  // Of a skin nobody need be named; who is named for it is held to it, for it is bonded to what carries load.
+  if (makers.length === 0)
+    return operation.part.structural === false
+      ? []
+      : [{ kind: 'nobody', what: method, at: one.at, part, id }];
   return makers.flatMap((maker): readonly Fault[] => {
     const { name = '', qualification = '', valid_until: until = '', at } = maker;
     const what = `${method} by ${name}`;
@@ -89,9 +97,18 @@ function faultsOf(survey: Survey, operation: OperationSurvey, one: JointSurvey):
   });
 }
 
-function joinsStructure({ operation, part, joints }: OperationSurvey): boolean {
-  const isLeftOut = operation.planned === false && operation.done === undefined;
-  return joints.length > 0 && part.structural !== false && !isLeftOut;
+/** Whether one of the parts that a joint joins carries load, as far as the plan tells. Glass is a glazier's: no test of a joiner names it. */
+function holdsStructure(
+  { partById }: Survey,
+  { part }: OperationSurvey,
+  { joint: { to, sheets } }: JointSurvey,
+): boolean {
+  if (part.structural !== false) return true;
+  if (part.part.kind === 'glass') return false;
+  return [to, ...(sheets ?? [])].some((id) => {
+    const other = id === undefined ? undefined : partById.get(id);
+    return other !== undefined && other.structural !== false;
+  });
 }
 
 /** The joint's own person, else the operation's, else all whom the job names for such joints. */
@@ -113,11 +130,13 @@ function makersOf(
   return joiners;
 }
 
-/** Named at the joint by name alone, a person has the qualification that the job states for that name. */
+/** Named at the joint by name alone, or with the same qualification, a person has the one that the job states for that name, and as long. */
 function completed(person: Person, at: string, joiners: readonly Maker[]): Maker {
   const { name = '' } = person;
   const listed = joiners.find((joiner) => samePerson(joiner.name ?? '', name));
-  if (person.qualification !== undefined || listed === undefined) return { at, ...person };
+  const { qualification: said } = person;
+  const isAnother = said !== undefined && said !== listed?.qualification;
+  if (isAnother || listed === undefined) return { at, ...person };
   return { ...listed, name };
 }
 

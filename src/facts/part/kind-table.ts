@@ -31,6 +31,8 @@ type Trait =
   | 'edge of the lift'
   /** Frames or roofs the traction battery in most electric cars. */
   | 'around the traction battery'
+  /** Reaches across the vehicle, so that what befalls it befalls both sides. */
+  | 'from side to side'
   | 'at the front'
   | 'at the rear';
 
@@ -105,12 +107,12 @@ const table: Readonly<Record<PartKind, readonly Trait[]>> = {
   tunnel: ['carries crash load', 'around the traction battery'],
   wheelhouse: ['carries crash load', 'welded in'],
   reinforcement: ['carries crash load'],
-  'bumper beam': ['carries crash load', 'goes on without welding'],
+  'bumper beam': ['carries crash load', 'goes on without welding', 'from side to side'],
   'door beam': ['carries crash load', 'on a carrier that comes off'],
   'battery tray': ['carries crash load', 'goes on without welding', 'around the traction battery'],
   subframe: ['carries crash load', 'goes on without welding'],
-  'radiator support': ['either', 'goes on without welding', 'at the front'],
-  'back panel': ['either', 'at the rear'],
+  'radiator support': ['either', 'goes on without welding', 'from side to side', 'at the front'],
+  'back panel': ['either', 'from side to side', 'at the rear'],
   'side panel': ['welded in', 'closing skin'],
   'quarter panel': ['welded in', 'closing skin'],
   'sill skin': ['welded in', 'closing skin', 'edge of the lift', 'around the traction battery'],
@@ -121,7 +123,7 @@ const table: Readonly<Record<PartKind, readonly Trait[]>> = {
   bonnet: ['cosmetic', 'goes on without welding'],
   'boot lid': ['cosmetic', 'goes on without welding', 'at the rear'],
   tailgate: ['cosmetic', 'goes on without welding', 'at the rear'],
-  'bumper cover': ['cosmetic', 'goes on without welding'],
+  'bumper cover': ['cosmetic', 'goes on without welding', 'from side to side'],
   bracket: ['either', 'on a carrier that comes off'],
   'suspension part': ['carries crash load', 'goes on without welding'],
   'steering part': ['carries crash load', 'goes on without welding'],

@@ -1,7 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import { readWheelSetting } from '../../quantity/read-wheel-setting.ts';
 import { rangeOf, rowName } from './alignment-row.ts';
-import type { AlignmentValue } from './alignment-row.ts';
+import type { AlignmentValue, Range } from './alignment-row.ts';
 import type { Fact } from '../fact.ts';
 import { computedOr } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
@@ -10,7 +10,7 @@ import type { Survey } from '../survey.ts';
 
 type ContradictionFact = Extract<
   FactNames['step'],
-  `step.${'wheels_unlike' | 'thrust_off_centre' | 'toes_contradict'}`
+  `step.${'wheels_unlike' | 'wheels_apart' | 'thrust_off_centre' | 'toes_contradict'}`
 >;
 
 /** What the rows of a wheel alignment say against each other. The limits are common practice, no source. */
@@ -27,6 +27,10 @@ export function contradictionFacts(
     );
   return {
     'step.wheels_unlike': told(wheelsUnlike(survey, rows), 'Left and right are specified alike, or cited.'),
+    'step.wheels_apart': told(
+      wheelsApart(survey, rows),
+      'Left and right stand alike after the repair as far as they are specified alike, are cited, or not measured both.',
+    ),
     'step.thrust_off_centre': told(
       rows.flatMap(offCentre),
       'The thrust angle is specified about nothing, or not at all.',
@@ -53,20 +57,52 @@ const mostWider = 1.2;
 const exact = 0.0001;
 
 function wheelsUnlike(survey: Survey, rows: readonly AlignmentValue[]): readonly Contradiction[] {
+  return pairsOf(survey, rows).flatMap(({ of, axle, left, one, other, a, b }): readonly Contradiction[] => {
+    const isTurned = Math.min(a, b) < -exact && Math.max(a, b) > exact;
+    const [narrow, wide] = [one.to - one.from, other.to - other.from].toSorted((x, y) => x - y);
+    const isStretched = (wide ?? 0) > mostWider * (narrow ?? 0) + exact;
+    if (!isTurned && !isStretched && Math.abs(a - b) <= mostUnlikeDegrees + exact) return [];
+    return [{ row: left, text: `${axle} ${of} left ${one.text}, right ${other.text}` }];
+  });
+}
+
+/** The two ends of two ranges add up to more than a car runs straight with. From memory. */
+const mostApartDegrees = { camber: 0.75, caster: 1 };
+
+/** Each within its own range, and yet farther from one another than a car runs straight with, beside what is specified. */
+function wheelsApart(survey: Survey, rows: readonly AlignmentValue[]): readonly Contradiction[] {
+  return pairsOf(survey, rows).flatMap(({ of, axle, left, right, a, b }): readonly Contradiction[] => {
+    const [l, r] = [printed(left.after), printed(right.after)];
+    if (l?.unit !== '°' || r?.unit !== '°') return [];
+    if (Math.abs(l.value - r.value - (a - b)) <= mostApartDegrees[of] + exact) return [];
+    return [{ row: left, text: `${axle} ${of} ${left.after ?? ''} left, ${right.after ?? ''} right` }];
+  });
+}
+
+interface WheelPair {
+  readonly of: 'camber' | 'caster';
+  readonly axle: (typeof axles)[number];
+  readonly left: AlignmentValue;
+  readonly right: AlignmentValue;
+  readonly one: Range;
+  readonly other: Range;
+  /** Middles of the two ranges. */
+  readonly a: number;
+  readonly b: number;
+}
+
+/** Both wheels of an axle, where both have a range and not both rows cite a page of this vehicle for it. */
+function pairsOf(survey: Survey, rows: readonly AlignmentValue[]): readonly WheelPair[] {
   const isCited = ({ cite }: AlignmentValue): boolean =>
     listOf(cite).some(({ reference }) => coversVehicle(survey, reference));
   return (['camber', 'caster'] as const).flatMap((of) =>
-    axles.flatMap((axle): readonly Contradiction[] => {
+    axles.flatMap((axle): readonly WheelPair[] => {
       const [left, right] = [rowOf(rows, of, `${axle} left`), rowOf(rows, of, `${axle} right`)];
       if (left === undefined || right === undefined || (isCited(left) && isCited(right))) return [];
       const [one, other] = [rangeOf(left), rangeOf(right)];
       if (typeof one === 'string' || typeof other === 'string') return [];
       const [a, b] = [(one.from + one.to) / 2, (other.from + other.to) / 2];
-      const isTurned = Math.min(a, b) < -exact && Math.max(a, b) > exact;
-      const [narrow, wide] = [one.to - one.from, other.to - other.from].toSorted((x, y) => x - y);
-      const isStretched = (wide ?? 0) > mostWider * (narrow ?? 0) + exact;
-      if (!isTurned && !isStretched && Math.abs(a - b) <= mostUnlikeDegrees + exact) return [];
-      return [{ row: left, text: `${axle} ${of} left ${one.text}, right ${other.text}` }];
+      return [{ of, axle, left, right, one, other, a, b }];
     }),
   );
 }

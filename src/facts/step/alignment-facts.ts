@@ -11,10 +11,11 @@ import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
 import { endOfPart } from './vehicle-end.ts';
 import type { VehicleEnd } from './vehicle-end.ts';
+import { cameRightFacts } from './wheel-came-right.ts';
 
 type AlignmentFact = Extract<
   FactNames['step'],
-  `step.${'values' | 'values_out' | 'values_open' | 'values_short' | 'values_lacking' | 'values_from' | 'values_copied' | 'wheels_unlike' | 'thrust_off_centre' | 'toes_contradict' | `widest_${'angle' | 'toe'}${'' | '_of'}`}`
+  `step.${'values' | 'values_out' | 'values_open' | 'values_short' | 'values_lacking' | 'values_from' | 'values_copied' | 'wheels_unlike' | 'wheels_apart' | 'wheel_came_right' | 'thrust_off_centre' | 'toes_contradict' | `widest_${'angle' | 'toe'}${'' | '_of'}`}`
 >;
 type AlignmentFacts = Readonly<Record<AlignmentFact, Fact>>;
 
@@ -28,6 +29,8 @@ const ofAnotherStep: AlignmentFacts = {
   'step.values_from': other,
   'step.values_copied': other,
   'step.wheels_unlike': other,
+  'step.wheels_apart': other,
+  'step.wheel_came_right': other,
   'step.thrust_off_centre': other,
   'step.toes_contradict': other,
   'step.widest_angle': other,
@@ -75,6 +78,7 @@ export function alignmentFacts(survey: Survey, { what, at }: StepDraft): Alignme
     'step.widest_toe_of': computedOr(toe?.name, place, noRange),
     'step.values_from': valuesFrom(survey, `${at}/cite`),
     ...contradictionFacts(survey, rows, place),
+    ...cameRightFacts(survey, rows, place),
   };
 }
 

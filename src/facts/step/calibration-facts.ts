@@ -11,7 +11,7 @@ import { unfitConditions } from './unfit-conditions.ts';
 
 type CalibrationFact = Extract<
   FactNames['step'],
-  `step.${'calibration_short' | 'unfit_condition' | 'disturbed_after_all' | 'denied_and_made' | 'load_unclear' | 'floor_checked_after' | 'floor_checked_long_ago' | 'report_shared'}`
+  `step.${'calibration_short' | 'unfit_condition' | 'disturbed_after_all' | 'other_side_open' | 'denied_and_made' | 'load_unclear' | 'floor_checked_after' | 'floor_checked_long_ago' | 'report_shared'}`
 >;
 
 /**
@@ -65,6 +65,11 @@ export function calibrationFacts(survey: Survey, draft: StepDraft): Readonly<Rec
       one?.disturbed === 'not disturbed' ? disturbedBecause : undefined,
       `${at}/disturbed`,
       'The sensor is not said to be undisturbed, or nothing befell what it sits on or looks through.',
+    ),
+    'step.other_side_open': computedOr(
+      draft.otherSideOpen,
+      `${at}/sensor`,
+      'The sensor is no radar of one side, nothing that reaches across the vehicle was disturbed, or the other side is answered for.',
     ),
     'step.denied_and_made': computedOr(
       madeAllTheSame(survey, draft).join(', ') || undefined,

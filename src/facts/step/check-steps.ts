@@ -7,6 +7,7 @@ import { saysNone } from './step-draft.ts';
 import { endNamed } from './vehicle-end.ts';
 import type { Calibration, CheckResult, StatedStep, StepDraft } from './step-draft.ts';
 import { holdPointSteps } from './hold-points.ts';
+import { otherSideOpen } from './other-side-open.ts';
 import { releaseSteps } from './release-steps.ts';
 import type { Survey } from '../survey.ts';
 import { unreadAt } from '../unread.ts';
@@ -108,6 +109,7 @@ function calibrationSteps(survey: Survey, needed: readonly CheckNeeded[]): reado
       step: one,
       calibration: one,
       ...disturbedBecause(survey, one, needed),
+      otherSideOpen: isNotFitted(one) ? undefined : otherSideOpen(one, calibrations, needed),
       result: isNotFitted(one) ? 'not required' : calibrationResult(one),
       neededBecause: isNotFitted(one)
         ? undefined

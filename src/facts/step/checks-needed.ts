@@ -1,6 +1,8 @@
 import type { CheckTrigger } from '../context.ts';
 import { isJoinedIn } from './joined-in.ts';
+import { kindIs } from '../part/kind-table.ts';
 import { damageKinds } from '../part/part-damage-facts.ts';
+import { sideOfWords } from '../part/side-named.ts';
 import { endOfPart } from './vehicle-end.ts';
 import type { VehicleEnd } from './vehicle-end.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
@@ -18,6 +20,8 @@ export interface CheckNeeded {
   readonly because: string;
   /** Something befell a part; else the work as a whole asks for it. */
   readonly ofPart?: true;
+  /** What befell a part that reaches from side to side, and so the sensors of both. */
+  readonly across?: string;
 }
 
 /** What the triggers of the packs ask for, in their order; of one check and one sensor the first reason counts. */
@@ -28,14 +32,19 @@ export function checksNeeded(survey: Survey): readonly CheckNeeded[] {
     const key = `${asksFor}/${point ?? sensor[0] ?? ''}`;
     for (const reason of reasonsOf(survey, trigger)) {
       const ofEnd = `${key}/${reason.end ?? ''}`;
-      if (needed.has(ofEnd)) continue;
+      const before = needed.get(ofEnd);
+      if (before !== undefined) {
+        if (before.across === undefined && reason.across !== undefined)
+          needed.set(ofEnd, { ...before, across: reason.across });
+        continue;
+      }
       needed.set(ofEnd, { asksFor, sensor, ...reason, ...(point === undefined ? {} : { point }) });
     }
   }
   return withoutLoose([...needed.values()]);
 }
 
-type Reason = Pick<CheckNeeded, 'because' | 'end' | 'ofPart'>;
+type Reason = Pick<CheckNeeded, 'because' | 'end' | 'ofPart' | 'across'>;
 
 /** The first reason; of sensors the first at either end, since what aims ahead does not answer for what looks back. */
 function reasonsOf(survey: Survey, trigger: CheckTrigger): readonly Reason[] {
@@ -46,13 +55,20 @@ function reasonsOf(survey: Survey, trigger: CheckTrigger): readonly Reason[] {
   for (const part of survey.parts) {
     if (!isMeant(part, trigger) || isNoRadarBehind(part, trigger)) continue;
     const end = trigger.sensor.length === 0 ? undefined : endOfPart(part.name, part.part.kind);
-    if (found.has(end)) continue;
+    const first = found.get(end);
+    if (first !== undefined && (first.across !== undefined || !isAcross(part))) continue;
     const befell = (trigger.was.length === 0 ? happenings : trigger.was).find((one) => befalls[one](part));
     if (befell === undefined) continue;
     const because = `${part.name} ${inWords[befell]}`;
-    found.set(end, { because, ofPart: true, ...(end === undefined ? {} : { end }) });
+    const across = isAcross(part) ? { across: because } : {};
+    found.set(end, { because, ofPart: true, ...(end === undefined ? {} : { end }), ...first, ...across });
   }
   return [...found.values()];
+}
+
+function isAcross({ part, name }: PartSurvey): boolean {
+  const side = part.side ?? sideOfWords(name);
+  return kindIs(part.kind, 'from side to side') && side !== 'left' && side !== 'right';
 }
 
 /** What either end answers for, the sensor that is asked for at one end answers for as well. */

@@ -20,12 +20,21 @@ const besideTheWork =
 const length =
   /(?:\b(?:within|about|at) )?\b(\d{1,4}(?:[.,]\d+)?) ?(m|metres?|meters?|ft|feet|yards?)\b(?= ?(?:away|off\b|from|further|down|up|distant|walk))|\bwithin (\d{1,4}(?:[.,]\d+)?) ?(m|metres?|meters?|ft|feet|yards?)\b/gi;
 
-/** What is stated as the extinguisher, where it is none, one that puts out nothing, or one that stands in another room. */
+const water = /\b(?:water|hose|bucket|pail|wet (?:rag|cloth|blanket)s?)\b/i;
+/** Another means beside it, or one of which the text does not say that it holds water. */
+const otherMeans =
+  /\b(?:powder|foam|CO2|CO₂|carbon dioxide|dry|sand|gel|mist|additive|clean agent|class [a-f]|ABC|\d+(?:[.,]\d+)? ?kg)\b|(?<!\bwater )(?<!\bwater[- ]jet )\bextinguishers?\b/i;
+
+/**
+ * What is stated as the extinguisher, where it is none, one that puts out nothing, water alone (on fuel and on what is live), or one that
+ * stands in another room.
+ */
 export function extinguisherAmiss(text: string | undefined): string | undefined {
   if (text === undefined) return undefined;
   const plain = text.trim();
   if (saysNone(plain) || saysRefused(plain) || none.test(plain)) return plain;
   if (unfit.test(plain) && !mended.test(plain)) return plain;
+  if (water.test(plain) && !otherMeans.test(plain)) return plain;
   const isNear = besideTheWork.test(plain) || extinguisherMm(plain) !== undefined;
   return !isNear && elsewhere.test(plain) ? plain : undefined;
 }

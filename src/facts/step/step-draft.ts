@@ -54,6 +54,8 @@ export interface StepDraft {
   readonly calibration?: Calibration;
   /** What befell the part that the sensor of a calibration sits on or looks through, by the plan. */
   readonly disturbedBecause?: string;
+  /** What befell both sides of the vehicle, where the calibration is of one side and nothing answers for the other. */
+  readonly otherSideOpen?: string | undefined;
   readonly holdPoint?: HoldPoint;
 }
 

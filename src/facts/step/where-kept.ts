@@ -9,10 +9,13 @@ export function keyInVehicle(words: string | undefined): boolean {
 }
 
 const open =
-  /(?:^|[\s,;])(?:on|under|beside|next to|near|in|by)(?: (?:the|a|its))? (?:\S+ )?(?:bench|floor|trolley|welder|booth|oven|heater|boot|vehicle|car|seat|bin|yard)(?=$|[\s,;.])/i;
+  /(?:^|[\s,;])(?:on|under|beside|next to|near|in|by)(?: (?:the|a|its))? (?:\S+ )?(?:(?:work)?bench|shel(?:f|ves)|rack|pallet|floor|trolley|welder|booth|oven|heater|boot|vehicle|car|seat|bin|yard)(?=$|[\s,;.])/i;
 const locked = /lock|cabinet|cage|safe\b|magazine|strong ?box/i;
+/** A bag that fires against what it lies on throws its own housing; no lock helps against that. */
+const faceDown =
+  /(?<!\b(?:not|never|no|nothing|none)\b.{0,20})(?:\b(?:cushions?|covers?|faces?|bags?|trim|padded)(?: sides?)?(?: lie| lies| are| is)? (?:face )?down(?:wards?)?\b|\b(?:face|upside)[- ]down\b)/i;
 
-/** Whether live units are said to lie where anybody and any heat gets at them: on the bench beside the welder. */
+/** Whether live units are said to lie where anybody and any heat gets at them, on the bench beside the welder; or on their face. */
 export function liesOpen(words: string | undefined): boolean {
-  return words !== undefined && open.test(words) && !locked.test(words);
+  return words !== undefined && ((open.test(words) && !locked.test(words)) || faceDown.test(words));
 }
