@@ -21,6 +21,8 @@ export interface UnknownFact {
   /** One sentence: why it is unknown and what would settle it. */
   readonly reason: string;
   readonly at?: string;
+  /** The words that it can only be one or some of; left out where it may be any. */
+  readonly among?: readonly string[];
 }
 
 export type Fact = KnownFact | UnknownFact;

@@ -1,6 +1,7 @@
 import type { Joint, Operation, Part, Plan } from '../generated/plan-types.ts';
 import type { DerivationContext } from './context.ts';
 import type { SettledMaterial } from '../steel/settling/settle-material.ts';
+import { heatOfSibling } from './heat/heat-of-sibling.ts';
 import { calledKind } from './part/called-kind.ts';
 import { carriesCrashLoad, carriesCrashLoadByStrength, usuallyCosmetic } from './part/part-kinds.ts';
 import { compareMaterials, completePart, packPartOf, strongerMaterial } from './part/pack-part.ts';
@@ -70,6 +71,10 @@ function surveyPart(
     const place = `${at}/operations/${String(index)}`;
     operations.push(surveyOperation(operation, place, survey, referenceById, thicknessMm));
   });
+  for (const [index, operation] of operations.entries()) {
+    const heatOf = heatOfSibling(operation, operations);
+    if (heatOf !== undefined) operations[index] = { ...operation, heatOf };
+  }
   return survey;
 }
 

@@ -51,6 +51,8 @@ export interface OperationSurvey {
   readonly joints: readonly JointSurvey[];
   readonly cutsPartWay: TriState;
   readonly heats: TriState;
+  /** The heat in which it is straightened, where that stands as an entry of its own; it has then none of its own. */
+  readonly heatOf?: OperationSurvey;
   readonly straightens: TriState;
   /** Touches what carries the load: cuts, joins, heats, straightens or replaces. */
   readonly works: TriState;

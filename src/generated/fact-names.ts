@@ -394,6 +394,7 @@ export interface FactNames {
     | 'joint.coupon_late'
     | 'joint.coupon_days_before'
     | 'joint.at_cut'
+    | 'joint.cited_elsewhere'
     | 'joint.citation'
     | 'joint.insulated'
     | 'joint.sheets'
@@ -1136,6 +1137,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_late': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the test coupon was torn after the joint was made.' },
   'joint.coupon_days_before': { kind: 'joint', type: 'number', description: 'Days from the test of the coupon to the making of the joint.' },
   'joint.at_cut': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is the seam at the place of the cut: by its mark, or, without one, by its form (butt, lap).' },
+  'joint.cited_elsewhere': { kind: 'joint', type: 'text', description: 'What the joint itself cites that does not count for this vehicle, and what does not fit.' },
   'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], alwaysKnown: true, description: 'The best that the joint itself cites, or none.' },
   'joint.insulated': { kind: 'joint', type: 'yes-no', description: 'Whether the couple is insulated: by adhesive, or by a layer that `insulation` names. Not, where it says none or bare.' },
   'joint.sheets': { kind: 'joint', type: 'count', description: 'Number of sheets in the stack.' },

@@ -1,4 +1,4 @@
-import type { Fact } from '../facts/fact.ts';
+import type { Fact, UnknownFact } from '../facts/fact.ts';
 import type { Bounds, Line, Test } from '../packs/pack.ts';
 
 export type Truth = 'true' | 'false' | 'unknown';
@@ -16,7 +16,7 @@ export const relativeTolerance = 1e-9;
  */
 export function truthOf(test: Test, fact: Fact): Truth {
   if ('known' in test) return fact.known === test.known ? 'true' : 'false';
-  if (!fact.known) return 'unknown';
+  if (!fact.known) return isOutOfQuestion(test, fact) ? 'false' : 'unknown';
   const value = fact.value;
   if ('range' in test) {
     if (typeof value !== 'number' || Number.isNaN(value)) throw mismatch('a number', value);
@@ -30,6 +30,12 @@ export function truthOf(test: Test, fact: Fact): Truth {
   }
   if (typeof value !== type || Number.isNaN(value)) throw mismatch(`a ${type}`, value);
   return test.anyOf.includes(value) ? 'true' : 'false';
+}
+
+/** What is steel for certain, of whatever class, is no aluminium: a rule that asks for that need not wait. */
+function isOutOfQuestion(test: Test, { among }: UnknownFact): boolean {
+  if (among === undefined || !('anyOf' in test)) return false;
+  return test.anyOf.every((word) => typeof word === 'string' && !among.includes(word));
 }
 
 /**

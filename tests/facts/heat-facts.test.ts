@@ -68,6 +68,50 @@ describe('what else is said of the heat', () => {
   });
 
   test.each([
+    ['', true],
+    ['source: induction', true],
+    ['at: B', true],
+    ['step: 11', true],
+    ['step: 10', true],
+    ['done: 2026-10-09T11:00', true],
+    ['done: 2026-10-09', true],
+    // A heat of its own, elsewhere, before it, or when it is cold again.
+    ['times: 1', false],
+    ['temperature: 500 °C', false],
+    ['source: torch', false],
+    ['at: C', false],
+    ['step: 9', false],
+    ['done: 2026-10-09T11:01', false],
+    ['done: 2026-10-09T09:59', false],
+    ['done: 2026-10-10', false],
+  ])('straightened in the heat of the entry before (%s): %s', (pull, isOne) => {
+    const heat =
+      '{ do: heat, step: 10, at: B, source: induction, hold: 60 s, times: 1, done: 2026-10-09T10:00 }';
+    const facts = factsOf(
+      `parts:\n  - operations:\n      - ${heat}\n      - { do: straighten, method: with heat${pull === '' ? '' : `, ${pull}`} }`,
+    );
+    const place = '/parts/0/operations/1';
+    expect(facts.value('operation.heats', place)).toBe(true);
+    const fact = facts.fact('operation.hold', place);
+    expect(fact.known && fact.at === '/parts/0/operations/0/hold').toBe(isOne);
+    if (isOne) {
+      expect(facts.value('operation.times', place)).toBe(1);
+      expect(facts.value('operation.times', '/parts/0/operations/0')).toBe(1);
+      expect(facts.value('operation.flame_or_arc', place)).toBe(false);
+    }
+  });
+
+  test('straightened before it is heated, or in a heat that is not to be, it has a heat of its own', () => {
+    const hold = (heat: string): unknown =>
+      factsOf(
+        `parts:\n  - operations:\n      - { do: heat, hold: 60 s, ${heat} }\n      - { do: straighten, step: 5, method: with heat }`,
+      ).value('operation.hold', '/parts/0/operations/1');
+    expect(hold('step: 5')).toBe(60);
+    expect(hold('step: 6')).toContain('?');
+    expect(hold('planned: false')).toContain('?');
+  });
+
+  test.each([
     ['temperature: 600 °C, hold: 60 s, times: 2', '{ temperature: 650 °C, time: 90 s, times: 2 }', true],
     ['temperature: 650 °C, hold: 90 s, times: 2', '{ temperature: 650 °C, time: 90 s, times: 2 }', true],
     ['temperature: 651 °C, hold: 60 s, times: 1', '{ temperature: 650 °C, time: 90 s, times: 2 }', false],

@@ -122,6 +122,34 @@ describe('the stack', () => {
     expect(cited('count: 1')).toBe('none');
   });
 
+  test('why what the joint itself cites does not count', () => {
+    const elsewhere = (cite: string, more = ''): unknown =>
+      factsOf(
+        `vehicle: { maker: Corvane, model: Tarn, body: wagon, model_year: 2021, build_date: 2021-03-18 }\nreferences:\n${more}\nparts: [{ operations: [{ do: weld, joints: [{ ${cite} }] }] }]`,
+      ).value('joint.cited_elsewhere');
+    const document = (kind: string, covers: string): string =>
+      `  - { id: d, ${kind}document: BRM-1, revision: C, covers: { maker: Corvane, model: Tarn, bodies: [wagon], ${covers} } }`;
+    const cite = 'cite: { reference: d, at: p. 1 }';
+    const procedure = 'kind: maker procedure, ';
+    expect(
+      elsewhere(cite, document(procedure, 'years: 2020-2022, built: { from: 2021-04-01, to: 2022-07-31 }')),
+    ).toBe('BRM-1 revision C, which covers build dates 2021-04-01 to 2022-07-31, not 2021-03-18');
+    expect(elsewhere(cite, document(procedure, 'years: 2018-2019'))).toBe(
+      'BRM-1 revision C, which covers model years 2018 to 2019, not 2021',
+    );
+    expect(elsewhere(cite, document('kind: maker manual, ', 'years: 2020-2022'))).toBe(
+      'BRM-1 revision C, which is of the maker but no procedure (maker manual)',
+    );
+    expect(elsewhere(cite, document('kind: training, ', 'years: 2020-2022'))).toBe(
+      'BRM-1 revision C, which is no document of the maker (training)',
+    );
+    expect(elsewhere(cite, document('', 'years: 2020-2022'))).toBe(
+      'BRM-1 revision C, of which the kind is not stated',
+    );
+    expect(elsewhere(cite, document(procedure, 'years: 2020-2022'))).toContain('?');
+    expect(elsewhere('count: 1', document(procedure, 'years: 2018-2019'))).toContain('?');
+  });
+
   test('with a sheet that is not known the classes are not, unless hardened steel is there already', () => {
     expect(joint('to: dark').value('joint.classes')).toMatch(/^\? .*Bracket/u);
     expect(joint('sheets: [own, gone]').value('joint.classes')).toMatch(/^\? /u);

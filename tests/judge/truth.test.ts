@@ -10,6 +10,16 @@ describe('what a line makes of a fact', () => {
     expect(truthOf(row.test, row.value)).toBe(row.truth);
   });
 
+  test('an unknown fact that can only be one of some words is none of the others', () => {
+    const fact = { known: false, reason: 'Nobody has read it.', among: ['mild', 'stainless'] } as const;
+    expect(truthOf({ anyOf: ['aluminium', 'magnesium'] }, fact)).toBe('false');
+    expect(truthOf({ anyOf: ['aluminium', 'mild'] }, fact)).toBe('unknown');
+    expect(truthOf({ anyOf: ['mild', 'stainless'] }, fact)).toBe('unknown');
+    expect(truthOf({ known: false }, fact)).toBe('true');
+    expect(truthOf({ known: true }, fact)).toBe('false');
+    expect(truthOf({ range: { above: 1 } }, fact)).toBe('unknown');
+  });
+
   test('a fact of another type than the test is a defect, never a pass', () => {
     expect(() => truthOf({ anyOf: ['mild'] }, { known: true, value: 3, from: 'stated' })).toThrow(TypeError);
     expect(() => truthOf({ range: { above: 3 } }, { known: true, value: 'mild', from: 'stated' })).toThrow(

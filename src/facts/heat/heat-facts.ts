@@ -26,16 +26,16 @@ type HeatFact =
 
 /** The heat of a heat operation, as stated and with the instrument's allowance. */
 export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record<HeatFact, Fact>> {
-  const { operation, at } = one;
+  const { operation, at } = one.heatOf ?? one;
   const heats = heatsOfPlace(one).map(({ operation: heat }) => heat);
   return {
     'operation.source': statedOr(operation.source, `${at}/source`, 'The heat source is not stated.'),
     'operation.cut_with': statedOr(
-      operation.cut_with,
-      `${at}/cut_with`,
+      one.operation.cut_with,
+      `${one.at}/cut_with`,
       'What it is cut with is not stated.',
     ),
-    'operation.thermal_cut': computed(isThermalCut(operation), `${at}/cut_with`),
+    'operation.thermal_cut': computed(isThermalCut(one.operation), `${one.at}/cut_with`),
     'operation.peak': sourcePeak(operation, at, survey.context.practice).fact,
     'operation.temperature': statedOr(
       quantityOf(operation.temperature, 'temperature'),
@@ -52,8 +52,8 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       `${at}/times`,
       'How many times the place is heated is not stated.',
     ),
-    'operation.limit_stated': computed(limitStated(survey, one), `${at}/limit`),
-    'operation.limit_kept': limitKept(one, heats),
+    'operation.limit_stated': computed(limitStated(survey, one.heatOf ?? one), `${at}/limit`),
+    'operation.limit_kept': limitKept(one.heatOf ?? one, heats),
     'operation.measured_by': statedOr(
       operation.measured_by?.means,
       `${at}/measured_by`,

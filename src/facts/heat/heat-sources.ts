@@ -36,6 +36,7 @@ export interface SeamBead {
 /** The sources of heat in one operation. Of several like joints the hottest counts. */
 export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
   const sources: HeatSource[] = [];
+  if (survey.heatOf !== undefined) return sources;
   if (survey.heats === true) sources.push({ kind: 'heat' });
   const arcs = survey.joints.filter(({ joint }) => joint.method !== undefined && isArc(joint.method));
   for (const kind of ['arc', 'brazing'] as const) {

@@ -6,11 +6,12 @@ export const timesIfUnstated = 2;
 
 /** Heats of one place count together, also where each stands as an operation of its own. */
 export function heatsOfPlace(one: OperationSurvey): readonly OperationSurvey[] {
-  const { operation, part, heats } = one;
+  const { operation, part, heats } = one.heatOf ?? one;
   if (heats === false) return [one];
   return part.operations.filter(
     (other) =>
       other.heats !== false &&
+      other.heatOf === undefined &&
       mayBeOnePlace(other.operation.at, operation.at) &&
       mayBeOnePlace(other.operation.zone, operation.zone),
   );
@@ -34,7 +35,7 @@ export function heatsWithoutPause(one: OperationSurvey): readonly OperationSurve
 }
 
 /** A place that is not stated may be any. */
-function mayBeOnePlace(one: Operation['at'], other: Operation['at']): boolean {
+export function mayBeOnePlace(one: Operation['at'], other: Operation['at']): boolean {
   const plain = (name: string): string => name.trim().toLowerCase().replace(/\s+/gu, ' ');
   return one === undefined || other === undefined || plain(one) === plain(other);
 }

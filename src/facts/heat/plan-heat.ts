@@ -75,7 +75,8 @@ function operationHeats(survey: Survey, one: OperationSurvey, bounds: HeatBounds
   return (['heat', 'arc', 'brazing'] as const).flatMap((from): readonly PlannedHeat[] => {
     const ofKind = exposed.filter(({ source }) => source.kind === from);
     // A heat beside which nothing is listed is shown all the same.
-    if (ofKind.length === 0 && !(from === 'heat' && one.heats === true)) return [];
+    if (ofKind.length === 0 && !(from === 'heat' && one.heats === true && one.heatOf === undefined))
+      return [];
     const { source, temperature, do: word } = one.operation;
     const stated = quantityOf(temperature, 'temperature');
     return [

@@ -3,6 +3,7 @@ import { computed, known, unknown } from '../make-fact.ts';
 import { trustedClass } from '../papers/maker-evidence.ts';
 import { coldWorked } from '../part/part-strength-facts.ts';
 import type { JointSurvey, PartSurvey, Survey } from '../survey.ts';
+import { steelRank, strengthClasses } from '../../steel/strength-class.ts';
 import { settleMaterial } from '../../steel/settling/settle-material.ts';
 
 interface StackContext {
@@ -39,11 +40,16 @@ export function classesOf(
   }
   return open.stated === undefined
     ? unknown(notKnown(open.name), at)
-    : unknown(
-        `That ${open.name} is ${open.stated} steel is read in no document of the maker for this vehicle.`,
+    : {
+        known: false,
+        reason: `That ${open.name} is ${open.stated} steel is read in no document of the maker for this vehicle.`,
         at,
-      );
+        // Which steel, nobody has read; that it is one, a magnet tells.
+        among: [...steels, ...classes],
+      };
 }
+
+const steels = strengthClasses.filter((one) => steelRank(one) !== undefined || one === 'stainless');
 
 const otherSheetOpen = 'What it is joined to is not stated: neither `to` nor `sheets` names another part.';
 

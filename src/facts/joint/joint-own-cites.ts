@@ -4,12 +4,17 @@ import type { SettledMaterial } from '../../steel/settling/settle-material.ts';
 import { steelRank } from '../../steel/strength-class.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
-import { surveyCitations } from '../papers/survey-references.ts';
+import { whyNot } from '../papers/cited-elsewhere.ts';
+import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
 import type { JointSurvey, PartSurvey, Survey } from '../survey.ts';
 
 type OwnCiteFact =
-  'joint.insert_lesser' | 'joint.insert_cited' | 'joint.gap_cited' | 'joint.flange_coat_cited';
+  | 'joint.cited_elsewhere'
+  | 'joint.insert_lesser'
+  | 'joint.insert_cited'
+  | 'joint.gap_cited'
+  | 'joint.flange_coat_cited';
 
 /** What is unusual in a seam and takes a page of its own: a lesser insert, another gap, primer in the joint. */
 export function ownCiteFacts(
@@ -30,10 +35,21 @@ export function ownCiteFacts(
       `${at}/insert`,
       'The insert is no less than the member, or what would tell it is not stated.',
     ),
+    'joint.cited_elsewhere': computedOr(
+      whyNoneCounts(survey, joint.cite),
+      `${at}/cite`,
+      'A page counts, or none is cited.',
+    ),
     'joint.insert_cited': cited(joint.insert?.cite, 'insert/cite'),
     'joint.gap_cited': cited(joint.gap_cite, 'gap_cite'),
     'joint.flange_coat_cited': cited(joint.flange_coat_cite, 'flange_coat_cite'),
   };
+}
+
+/** Of the best page that the joint itself cites: which one it is, and what does not fit. */
+function whyNoneCounts(survey: Survey, cites: JointSurvey['joint']['cite']): string | undefined {
+  const best = bestCitation(surveyCitations(listOf(cites), () => '', survey.referenceById));
+  return best?.reference === undefined || best.standing === 'covers' ? undefined : whyNot(best.reference);
 }
 
 /** Sheets are named to the tenth; half of that is no other sheet, mm. */

@@ -1,5 +1,6 @@
 import type { Cites } from '../../generated/plan-types.ts';
 import { coversVehicle } from './maker-evidence.ts';
+import { isMakerText } from './survey-references.ts';
 import { listOf } from '../quantity-of.ts';
 import type { ReferenceSurvey, Survey } from '../survey.ts';
 
@@ -29,15 +30,23 @@ export function citedElsewhere(
   return undefined;
 }
 
-function whyNot({ name, coverage, reference }: ReferenceSurvey): string {
+/** A document that does not count for this vehicle, and why. */
+export function whyNot({ name, coverage, reference }: ReferenceSurvey): string {
   switch (coverage.covers) {
     case 'no':
       return `${name}, which ${phrase(coverage.reason, 'The reference ')}`;
     case 'cannot tell':
       return `${name} (${phrase(coverage.reason, '')})`;
     case 'yes':
-      return `${name}, which is no document of the maker but ${reference.kind ?? 'of a kind that is not stated'}`;
+      return `${name}, ${noProcedure(reference.kind)}`;
   }
+}
+
+function noProcedure(kind: ReferenceSurvey['reference']['kind']): string {
+  if (kind === undefined) return 'of which the kind is not stated';
+  return isMakerText(kind)
+    ? `which is of the maker but no procedure (${kind})`
+    : `which is no document of the maker (${kind})`;
 }
 
 /** A sentence without its beginning and its full stop. */

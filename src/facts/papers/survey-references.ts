@@ -84,7 +84,8 @@ function mayPermit(kind: PlanReferencesItem['kind']): boolean | undefined {
   return kind === 'maker procedure' || kind === 'maker bulletin';
 }
 
-function isMakerText(kind: PlanReferencesItem['kind']): boolean {
+/** The maker’s own, and yet no procedure: it permits nothing. */
+export function isMakerText(kind: PlanReferencesItem['kind']): boolean {
   return kind === 'maker manual' || kind === 'marking on part' || kind === 'maker position statement';
 }
 
