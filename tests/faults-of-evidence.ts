@@ -1,7 +1,7 @@
 import { sectionedPost } from './faults-of-seams.ts';
 import { coldRail } from './faults-of-work.ts';
 import type { Fault } from './fault.ts';
-import { ring, ringOperation } from './one-change.ts';
+import { ring, ringCite, ringOperation } from './one-change.ts';
 
 const hold = { severity: 'hold' } as const;
 
@@ -9,6 +9,11 @@ export const coldWords = (key: string, text: string): readonly [string, string] 
   '        method: cold\n',
   `        method: cold\n        ${key}: "${text}"\n`,
 ];
+export const ringTitled = (title: string): readonly [string, string] => [
+  'title: Door ring, replacement',
+  `title: '${title}'`,
+];
+export const ringCovers = 'covers: { maker: Corvane, model: Tarn, bodies: [wagon], years: 2020-2022 }';
 export const postCut = (text: string): readonly [string, string] => [
   '        at: K1\n',
   `        at: K1\n${text}`,
@@ -73,4 +78,52 @@ export const faultsOfEvidence: readonly Fault[] = [
     rule: 'straightened-cold-and-warmed',
     on: `${key}: "${text}`,
   })),
+  // The ring's vehicle is a wagon of 2021, built for the European Union.
+  ...[
+    'Door ring, replacement, model years 2017 to 2019',
+    'Door ring, replacement (from model year 2022)',
+    'Door ring 2017-2019, replacement',
+    'Door ring up to 2019, replacement',
+    'Door ring, replacement, 2022 onwards',
+    'Saloon: door ring, replacement',
+    'Door ring, coupé and convertible',
+    'Door ring, replacement (North America)',
+    'Door ring, replacement, Australia and Japan',
+  ].map((title): Fault => ({
+    ...hold,
+    plan: ring,
+    name: `titled: ${title}`,
+    changes: [ringTitled(title)],
+    rule: 'document-titled-for-another-vehicle',
+    on: `title: '${title}`,
+  })),
+  ...['Tailgate, replacement', 'Rear rail, end section', 'Front door: skin', 'Windscreen, renewing it'].map(
+    (title): Fault => ({
+      ...hold,
+      plan: ring,
+      name: `a ring by the page titled: ${title}`,
+      changes: [ringTitled(title)],
+      rule: 'cited-document-of-another-part',
+      on: ringCite,
+    }),
+  ),
+  {
+    severity: 'stop',
+    plan: ring,
+    name: 'a document for another market',
+    changes: [[ringCovers, ringCovers.replace(' }', ', markets: [north-america] }')]],
+    rule: 'vehicle-outside-cited-range',
+    on: ringCite,
+  },
+  {
+    ...hold,
+    plan: ring,
+    name: 'a document for one market, and the market of the vehicle left out',
+    changes: [
+      [ringCovers, ringCovers.replace(' }', ', markets: [european-union] }')],
+      ['  market: european-union\n', ''],
+    ],
+    rule: 'citation-coverage-unclear',
+    on: ringCite,
+  },
 ];

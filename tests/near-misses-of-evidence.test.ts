@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { coldWords, postCut } from './faults-of-evidence.ts';
+import { coldWords, postCut, ringCovers, ringTitled } from './faults-of-evidence.ts';
 import { sectionedPost } from './faults-of-seams.ts';
 import { coldRail } from './faults-of-work.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
@@ -37,6 +37,29 @@ const nearMisses: readonly NearMiss[] = [
     'Sealer softened with the heat gun, then pulled cold',
     'Heat shield removed first',
   ].map((text): NearMiss => [`straightened cold: ${text}`, coldRail, [coldWords('note', text)]]),
+  ...[
+    'Door ring, replacement, model years 2017 to 2019 and 2020 to 2022',
+    'Door ring, replacement, from model year 2020',
+    'Door ring, replacement, edition 2019',
+    'Door ring, replacement (as of 2019-05-04)',
+    'Door ring to ISO 14732:2013',
+    'Wagon and saloon: door ring, replacement',
+    'Door ring, replacement, estate',
+    'Door ring, replacement (not saloon)',
+    'Door ring, replacement, Europe',
+    'Door ring, replacement, worldwide',
+    'B-pillar and side panel',
+    'Side panel, roof and tailgate',
+    'Body structure: tailgate opening',
+    'Door opening, replacement',
+    'Body welding, rear',
+    'Ring with front door hinges',
+  ].map((title): NearMiss => [`titled: ${title}`, ring, [ringTitled(title)]]),
+  [
+    'a document for the market of the vehicle',
+    ring,
+    [[ringCovers, ringCovers.replace(' }', ', markets: [united-kingdom, european-union] }')]],
+  ],
 ];
 
 describe('what is near to weak evidence and is none stays cleared', () => {

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:444f4b1df9a1187d133ae7f8a8b60ba9c5af74ea1d076b5c96cd55bd859f433b":{"pack":"general","version":"1.0.0"},"sha256:b6c909488d8ff8811d17b05553a5c6213648f5cc0cd00f229ecb09805401e317":{"pack":"general","version":"1.1.0"},"sha256:c8f9eb37c38c93861d5f7a21cf02394505fc7d5bc558f40e7adf25bb590717ba":{"pack":"general","version":"2.0.0"},"sha256:935bf65dd55503fd9b369d94bf283156ec0edeb37304dbae7d8c94b3c711e4ce":{"pack":"general","version":"3.0.0"}};
+  {"sha256:58a7f84d012cae6d33af7d7cf9aa5cfb12ce259437a020cfffabcaa29e6902ac":{"pack":"general","version":"1.0.0"},"sha256:fe49382a3467b3f00fc785f45933032a1b9b60b77594f8c9bd78d79870b18b59":{"pack":"general","version":"1.1.0"},"sha256:dc34d943a8d01df8be6ea157245b1e6a3bf1929d83e48861dbc6da1298cab2f6":{"pack":"general","version":"2.0.0"},"sha256:3f1102a49dda4d91197a9f477f212aa480fb26ba8759bb27669bef5cfb42ade1":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b02d1ae1966bc20a58467af6c441266ab0c92b9363b92089408d1a2453835673');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '19e80ac008f55038f2dbb551f4384f86be2cb59e4eea2823897f98a2fda756b5');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'fe4875971157d172b4bc5ad754780bcec4489f32ac15a5d4778c8a23e157d814');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5efc01dba6e5b42ad6e8854ad8bcb6fe66ce27e2669f04ea5ed5c964f2a6ebc4');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

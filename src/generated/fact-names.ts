@@ -148,6 +148,7 @@ export interface FactNames {
     | 'reference.rested_on'
     | 'reference.unplaced'
     | 'reference.other_matter'
+    | 'reference.titled_for_other'
     | 'reference.newer_listed'
     | 'reference.document_stated'
     | 'reference.revision_stated'
@@ -262,6 +263,7 @@ export interface FactNames {
     | 'operation.joints_stated'
     | 'operation.unit_beside'
     | 'operation.unit_above'
+    | 'operation.cited_for_other_part'
     | 'operation.cited_for_other_side'
     | 'operation.planned'
     | 'operation.done'
@@ -882,6 +884,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.rested_on': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether structural work rests on it, or something else that counts: an isolation, a wait, a limit, what a structural part is made of.' },
   'reference.unplaced': { kind: 'reference', type: 'text', description: 'What rests on it beside operations without page, section or step.' },
   'reference.other_matter': { kind: 'reference', type: 'text', description: 'What rests on the document beside operations although it is about something else, and what it is about.' },
+  'reference.titled_for_other': { kind: 'reference', type: 'text', description: 'What its title names that this vehicle is not: other model years, another body, another market. English alone is read; nothing where the title names this vehicle among them, or what it is not for.' },
   'reference.newer_listed': { kind: 'reference', type: 'text', description: 'A later revision of the same document in the list that covers this vehicle as well.' },
   'reference.document_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a document number is stated.' },
   'reference.revision_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a revision is stated.' },
@@ -994,6 +997,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.joints_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
   'operation.unit_beside': { kind: 'operation', type: 'yes-no', description: 'Whether an undeployed restraint unit stays fitted at a part that this operation joins, or that lies on or under its own, and whose distance is not listed.' },
   'operation.unit_above': { kind: 'operation', type: 'text', description: 'A belt pretensioner or seat airbag that is still fitted at the foot of a part of the same side that stands at the worked one (a pillar or seat at a sill, a sill at a pillar, a pillar at a wheelhouse), although no joint, layer or list of the plan ties the two.' },
+  'operation.cited_for_other_part': { kind: 'operation', type: 'text', description: 'The document on which work at a part that is welded into the body rests, where its title names another part and neither this one nor one that borders on it. English alone is read; a title that speaks of the body at large may hold any page.' },
   'operation.cited_for_other_side': { kind: 'operation', type: 'text', description: 'The document on which work at a part that is welded into the body rests, where its title names the other side of the vehicle.' },
   'operation.planned': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is to be done, or was: false only where the plan says so.' },
   'operation.done': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is recorded as done, itself or by each of its joints.' },

@@ -87,7 +87,7 @@ export interface PlanVehicle {
   /** Second place on the vehicle where it was read and agreed. */
   readonly confirmed_at?: string;
   /** Market that the vehicle was built for. */
-  readonly market?: 'united-states' | 'canada' | 'north-america' | 'china' | 'european-union' | 'united-kingdom' | 'japan' | 'korea' | 'australia' | 'india' | 'mexico' | 'other';
+  readonly market?: Market;
   /** Light: car, or other vehicle up to 4536 kg gross rating. */
   readonly weight_class?: 'light' | 'heavy';
   readonly build_date?: PlanDate;
@@ -873,6 +873,9 @@ export interface Cite {
 /** One citation, or several. */
 export type Cites = readonly Cite[] | Cite;
 
+/** A market. */
+export type Market = 'united-states' | 'canada' | 'north-america' | 'china' | 'european-union' | 'united-kingdom' | 'japan' | 'korea' | 'australia' | 'india' | 'mexico' | 'other';
+
 /** Vehicles that a document says it is for. */
 export interface Covers {
   /** Maker named by the document. */
@@ -889,6 +892,8 @@ export interface Covers {
   readonly vin_range?: CoversVinRange;
   /** First and last build date that the document covers, both included. */
   readonly built?: CoversBuilt;
+  /** Markets that the document covers, where it names any. Left out, it says nothing of markets. */
+  readonly markets?: readonly Market[];
   /** Plants that the document covers. */
   readonly plants?: readonly string[];
 }
