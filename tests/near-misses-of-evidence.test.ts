@@ -1,5 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { coldWords, postCut, ringCovers, ringTitled } from './faults-of-evidence.ts';
+import {
+  camera,
+  cameraAs,
+  coldWords,
+  fired,
+  glassWithCamera,
+  postCut,
+  ringCovers,
+  ringRow,
+  ringTitled,
+} from './faults-of-evidence.ts';
 import { sectionedPost } from './faults-of-seams.ts';
 import { coldRail } from './faults-of-work.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
@@ -56,11 +66,77 @@ const nearMisses: readonly NearMiss[] = [
     'Ring with front door hinges',
   ].map((title): NearMiss => [`titled: ${title}`, ring, [ringTitled(title)]]),
   [
+    'a pattern from a document on joints at large',
+    changed(ring, [['title: Side panel outer, part replacement', 'title: Body structure, joining']]),
+    [
+      ringRow(
+        'pattern: { count: 56, pitch: 33 mm, method: resistance spot, cite: { reference: skin, at: p. 5 } }',
+      ),
+    ],
+  ],
+  [
+    'a pattern and a joint from the page of the ring',
+    ring,
+    [
+      ringRow(
+        'cite: { reference: ring, at: p. 5 }\n            pattern: { count: 56, pitch: 33 mm, method: resistance spot, cite: { reference: ring, at: p. 5 } }',
+      ),
+    ],
+  ],
+  [
+    'a camera that needs none, by its page',
+    glassWithCamera,
+    [cameraAs('kind: not required, disturbed: glass, cite: { reference: camera, at: p. 2 }')],
+  ],
+  [
+    'no camera behind a windscreen without one, by the page of the vehicle',
+    glassWithCamera,
+    [
+      cameraAs('kind: not fitted, cite: { reference: camera, at: p. 1 }'),
+      ['Windscreen with camera bracket', 'Windscreen without camera bracket'],
+    ],
+  ],
+  [
+    'a camera at the other end that is not fitted',
+    glassWithCamera,
+    [[camera, `${camera}\n    - { sensor: rear camera, kind: not fitted }`]],
+  ],
+  [
+    'a tolerance of 8 mm that the cited page states',
+    ring,
+    [
+      [
+        '  uncertainty: 0.5 mm\n',
+        '  uncertainty: 0.5 mm\n  tolerance: 8 mm\n  tolerance_cite: { reference: ring, at: p. 21 }\n  tolerance_of_page: 8 mm\n',
+      ],
+    ],
+  ],
+  ...[
+    'Bracket at the strut tower',
+    'Sill trim holder',
+    'Hose clip, front rail',
+    'Strut tower brace cover',
+  ].map((name): NearMiss => [
+    `a bracket: ${name}`,
+    ring,
+    [
+      [
+        '  - id: floor\n',
+        `  - { id: piece, name: '${name}', kind: bracket, structural: false, damage: { kind: none, found_by: seen } }\n  - id: floor\n`,
+      ],
+    ],
+  ]),
+  ['a curtain airbag that fired and is replaced', ring, fired('replaced')],
+  [
     'a document for the market of the vehicle',
     ring,
     [[ringCovers, ringCovers.replace(' }', ', markets: [united-kingdom, european-union] }')]],
   ],
 ];
+
+test('the glass with its camera is cleared as it stands', () => {
+  expect(ruleIds(judgeText(glassWithCamera))).toEqual([]);
+});
 
 describe('what is near to weak evidence and is none stays cleared', () => {
   test.each(nearMisses)('%s', (_name, plan, changes) => {

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:58a7f84d012cae6d33af7d7cf9aa5cfb12ce259437a020cfffabcaa29e6902ac":{"pack":"general","version":"1.0.0"},"sha256:fe49382a3467b3f00fc785f45933032a1b9b60b77594f8c9bd78d79870b18b59":{"pack":"general","version":"1.1.0"},"sha256:dc34d943a8d01df8be6ea157245b1e6a3bf1929d83e48861dbc6da1298cab2f6":{"pack":"general","version":"2.0.0"},"sha256:3f1102a49dda4d91197a9f477f212aa480fb26ba8759bb27669bef5cfb42ade1":{"pack":"general","version":"3.0.0"}};
+  {"sha256:7b179256368219a0926b071bb5ceae7074fc06f293c92dec9610e397fe5a74b4":{"pack":"general","version":"1.0.0"},"sha256:ff8ebde6036021e72d0c0b2b0e3da5c86d3ade1f41cf720d73e45642be99e24f":{"pack":"general","version":"1.1.0"},"sha256:350845e273af3b7bf23d76aa4ca257331788393360dee0bbc0811488342a17f0":{"pack":"general","version":"2.0.0"},"sha256:4f77ada80d897a31ed4f5b121fe3414ac20a1a3aab615395803f7f293734835e":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '19e80ac008f55038f2dbb551f4384f86be2cb59e4eea2823897f98a2fda756b5');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a9ad4cf89ef1c12f6af3722ccaedf091dc1ba1e0fa86e26be668fdce3dc6d3c1');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5efc01dba6e5b42ad6e8854ad8bcb6fe66ce27e2669f04ea5ed5c964f2a6ebc4');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '97d83778059ed06e460a22d7c72382028b6ab54e7077c22f6a07f38e4d56748d');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -528,6 +528,8 @@ export interface FactNames {
     | 'measurement.zero_point_span'
     | 'measurement.zero_point_width'
     | 'measurement.data_sheet_covers'
+    | 'measurement.widest_tolerance'
+    | 'measurement.tolerance_of_page'
     | 'measurement.data_sheet_missing'
     | 'measurement.numbers_stated'
     | 'measurement.calibration'
@@ -614,6 +616,7 @@ export interface FactNames {
     | 'step.cited_elsewhere'
     | 'step.complete'
     | 'step.radar_there'
+    | 'step.sensor_there'
     | 'step.scan_excuse'
     | 'step.missing'
     | 'step.in_order'
@@ -795,7 +798,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
   'plan.measured_before': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a three-dimensional measurement before the repair is stated or planned.' },
   'plan.restraint_deployed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an airbag, pretensioner or other unit deployed.' },
-  'plan.deployed_kept': { kind: 'plan', type: 'text', description: 'Deployed restraint units that stay: by the list of units, or as a part that no operation replaces.' },
+  'plan.deployed_kept': { kind: 'plan', type: 'text', description: 'Deployed restraint units in whose place the plan puts nothing new: by the list of units, or as a part that no operation replaces. Before work begins a part without any operation is still open.' },
   'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
   'plan.replacement_list_elsewhere': { kind: 'plan', type: 'text', description: 'The page cited for what is replaced after deployment, where it is not of this vehicle, and what it covers.' },
@@ -1119,7 +1122,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_late': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the test coupon was torn after the joint was made.' },
   'joint.coupon_days_before': { kind: 'joint', type: 'number', description: 'Days from the test of the coupon to the making of the joint.' },
   'joint.at_cut': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is the seam at the place of the cut: by its mark, or, without one, by its form (butt, lap).' },
-  'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], alwaysKnown: true, description: 'The best that the joint itself cites, or none.' },
+  'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'other matter', 'not listed', 'none'], alwaysKnown: true, description: 'The best that the joint itself cites, or none. `other matter`: all that it cites is about other matters than the body, or by its title about another part.' },
   'joint.insulated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the couple is insulated.' },
   'joint.sheets': { kind: 'joint', type: 'count', description: 'Number of sheets in the stack.' },
   'joint.thicknesses_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether every sheet’s thickness is stated.' },
@@ -1258,6 +1261,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.zero_point_span': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance between two zero points.' },
   'measurement.zero_point_width': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance of a zero point from the line through the two that lie farthest apart: near nothing when all lie on one line.' },
   'measurement.data_sheet_covers': { kind: 'measurement', type: 'yes-no', description: 'Whether the data sheet is for this maker, model, body and year.' },
+  'measurement.widest_tolerance': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'The widest tolerance of points and openings that the plan states.' },
+  'measurement.tolerance_of_page': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether a maker’s page of this vehicle is cited for the tolerance, and is stated to allow as much as the widest one.' },
   'measurement.data_sheet_missing': { kind: 'measurement', type: 'text', description: 'What the data sheet lacks of number and revision.' },
   'measurement.numbers_stated': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether nominal and measured values are there for every point.' },
   'measurement.calibration': { kind: 'measurement', type: 'word', words: ['in date', 'overdue'], description: 'Calibration of the system on the day it was used.' },
@@ -1341,6 +1346,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },
   'step.radar_there': { kind: 'step', type: 'text', description: 'The part behind which a radar sits by the plan, where the calibration says that none is fitted.' },
+  'step.sensor_there': { kind: 'step', type: 'text', description: 'What names a camera, radar or lidar that the calibration says is not fitted: a part that is called after it, or a document that is listed for it alone and that no calibration cites.' },
   'step.scan_excuse': { kind: 'step', type: 'text', description: 'The reason given for no scan before the repair, where it lies with people and not with the vehicle.' },
   'step.missing': { kind: 'step', type: 'text', description: 'What is missing.' },
   'step.in_order': { kind: 'step', type: 'yes-no', description: 'Whether it was done before the first operation that needs it (for re-commissioning: after the last).' },

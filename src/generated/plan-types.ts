@@ -366,6 +366,8 @@ export interface PlanMeasurements {
   readonly tolerance?: Size;
   /** The place in a listed reference of the maker that states tolerances above 3 mm. Without it a wider tolerance is the plan’s own word. */
   readonly tolerance_cite?: Cites;
+  /** The widest tolerance that the page under `tolerance_cite` states, copied from it. Asked for where the plan has one above 5 mm. */
+  readonly tolerance_of_page?: Size;
   /** Day of the measurement before the repair. */
   readonly before?: Moment;
   /** Day of the measurement of the clamped part. */

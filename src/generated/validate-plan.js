@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { $ref: "#/$defs/market" }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, about: { if: { type: "array" }, then: { type: "array", maxItems: 6, items: { $ref: "#/$defs/matter" } }, else: { $ref: "#/$defs/matter" } }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/size" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/size" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/size" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" }, cite: { $ref: "#/$defs/cites" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened", "air-cooled"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", minLength: 1, maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, size: { type: "string", maxLength: 60, format: "size" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, for: { if: { type: "array" }, then: { type: "array", maxItems: 2, items: { $ref: "#/$defs/qualified_work" } }, else: { $ref: "#/$defs/qualified_work" } } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, markets: { type: "array", maxItems: 20, items: { $ref: "#/$defs/market" } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/size" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, bonded: { $ref: "#/$defs/moment" }, shows: { enum: ["bond and rivets", "rivets only"] }, nugget: { $ref: "#/$defs/size" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/size" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/size" }, spot_pitch: { $ref: "#/$defs/size" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/size" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/size" }, pitch: { $ref: "#/$defs/size" }, factory_pitch: { $ref: "#/$defs/size" }, widest_gap: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, overlap: { $ref: "#/$defs/size" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/size" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/size" }, edge: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/size" }, hole: { $ref: "#/$defs/size" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/size" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/size" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/size" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/size" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/size" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/size" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/size" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/size" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/size" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, tolerance: { $ref: "#/$defs/size" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 }, state: { enum: ["sound", "not sound", "comes out", "not looked at"] }, found_by: { type: "string", maxLength: 200 } } }, matter: { enum: ["body structure", "restraints", "high voltage", "running gear", "driver assistance", "paint"] }, qualified_work: { enum: ["high voltage", "body structure"] }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { $ref: "#/$defs/market" }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, about: { if: { type: "array" }, then: { type: "array", maxItems: 6, items: { $ref: "#/$defs/matter" } }, else: { $ref: "#/$defs/matter" } }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/size" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/size" }, tolerance_cite: { $ref: "#/$defs/cites" }, tolerance_of_page: { $ref: "#/$defs/size" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/size" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" }, cite: { $ref: "#/$defs/cites" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened", "air-cooled"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", minLength: 1, maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, size: { type: "string", maxLength: 60, format: "size" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, for: { if: { type: "array" }, then: { type: "array", maxItems: 2, items: { $ref: "#/$defs/qualified_work" } }, else: { $ref: "#/$defs/qualified_work" } } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, markets: { type: "array", maxItems: 20, items: { $ref: "#/$defs/market" } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/size" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, bonded: { $ref: "#/$defs/moment" }, shows: { enum: ["bond and rivets", "rivets only"] }, nugget: { $ref: "#/$defs/size" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/size" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/size" }, spot_pitch: { $ref: "#/$defs/size" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/size" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/size" }, pitch: { $ref: "#/$defs/size" }, factory_pitch: { $ref: "#/$defs/size" }, widest_gap: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, overlap: { $ref: "#/$defs/size" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/size" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/size" }, edge: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/size" }, hole: { $ref: "#/$defs/size" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/size" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/size" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/size" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/size" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/size" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/size" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/size" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/size" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/size" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, tolerance: { $ref: "#/$defs/size" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 }, state: { enum: ["sound", "not sound", "comes out", "not looked at"] }, found_by: { type: "string", maxLength: 200 } } }, matter: { enum: ["body structure", "restraints", "high voltage", "running gear", "driver assistance", "paint"] }, qualified_work: { enum: ["high voltage", "body structure"] }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -2411,8 +2411,8 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
 }
 validate167.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats38 = formats["signed-length"];
-function validate339(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate339.evaluated;
+function validate340(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate340.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2426,11 +2426,11 @@ function validate339(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate339.errors = vErrors, errors === 0;
+  return validate340.errors = vErrors, errors === 0;
 }
-validate339.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate338(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate338.evaluated;
+validate340.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate339(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate339.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2442,16 +2442,16 @@ function validate338(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate339(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate339.errors : vErrors.concat(validate339.errors), errors = vErrors.length);
+      validate340(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate340.errors : vErrors.concat(validate340.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate338.errors = vErrors, errors === 0;
+  return validate339.errors = vErrors, errors === 0;
 }
-validate338.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate346(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate346.evaluated;
+validate339.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate347(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate347.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2550,12 +2550,12 @@ function validate346(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate346.errors = vErrors, errors === 0;
+  return validate347.errors = vErrors, errors === 0;
 }
-validate346.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate347.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema74 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
-function validate394(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate394.evaluated;
+function validate395(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate395.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
@@ -2643,12 +2643,12 @@ function validate394(data, { instancePath = "", parentData, parentDataProperty, 
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate394.errors = vErrors, errors === 0;
+  return validate395.errors = vErrors, errors === 0;
 }
-validate394.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate395.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats40 = formats["wheel-setting"];
-function validate408(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate408.evaluated;
+function validate409(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate409.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2662,12 +2662,12 @@ function validate408(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate408.errors = vErrors, errors === 0;
+  return validate409.errors = vErrors, errors === 0;
 }
-validate408.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate409.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats42 = formats.insulation;
-function validate431(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate431.evaluated;
+function validate432(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate432.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2681,9 +2681,9 @@ function validate431(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate431.errors = vErrors, errors === 0;
+  return validate432.errors = vErrors, errors === 0;
 }
-validate431.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate432.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3850,41 +3850,41 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
           }
         }
-        if (data162.tolerance !== void 0 && (validate187(data162.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data162, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data162.tolerance_cite !== void 0 && (validate98(data162.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data162, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data162.before !== void 0 && (validate95(data162.before, { instancePath: instancePath + "/measurements/before", parentData: data162, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.before_welding !== void 0 && (validate95(data162.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data162, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.after !== void 0 && (validate95(data162.after, { instancePath: instancePath + "/measurements/after", parentData: data162, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.zero_points !== void 0) {
-          let data178 = data162.zero_points;
-          if (Array.isArray(data178)) {
-            if (data178.length > 100) {
+        if (data162.tolerance !== void 0 && (validate187(data162.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data162, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data162.tolerance_cite !== void 0 && (validate98(data162.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data162, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data162.tolerance_of_page !== void 0 && (validate187(data162.tolerance_of_page, { instancePath: instancePath + "/measurements/tolerance_of_page", parentData: data162, parentDataProperty: "tolerance_of_page", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data162.before !== void 0 && (validate95(data162.before, { instancePath: instancePath + "/measurements/before", parentData: data162, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.before_welding !== void 0 && (validate95(data162.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data162, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.after !== void 0 && (validate95(data162.after, { instancePath: instancePath + "/measurements/after", parentData: data162, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.zero_points !== void 0) {
+          let data179 = data162.zero_points;
+          if (Array.isArray(data179)) {
+            if (data179.length > 100) {
               let err182 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
               vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
             }
-            let len15 = data178.length;
+            let len15 = data179.length;
             for (let i15 = 0; i15 < len15; i15++)
-              validate76(data178[i15], { instancePath: instancePath + "/measurements/zero_points/" + i15, parentData: data178, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
+              validate76(data179[i15], { instancePath: instancePath + "/measurements/zero_points/" + i15, parentData: data179, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
           } else {
             let err183 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
           }
         }
         if (data162.points !== void 0) {
-          let data180 = data162.points;
-          if (Array.isArray(data180)) {
-            if (data180.length > 5e3) {
+          let data181 = data162.points;
+          if (Array.isArray(data181)) {
+            if (data181.length > 5e3) {
               let err184 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
               vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
             }
-            let len16 = data180.length;
+            let len16 = data181.length;
             for (let i16 = 0; i16 < len16; i16++) {
-              let data181 = data180[i16];
-              if (data181 && typeof data181 == "object" && !Array.isArray(data181)) {
-                for (let key20 in data181)
+              let data182 = data181[i16];
+              if (data182 && typeof data182 == "object" && !Array.isArray(data182)) {
+                for (let key20 in data182)
                   if (!(key20 === "name" || key20 === "on" || key20 === "nominal" || key20 === "before" || key20 === "after" || key20 === "tolerance" || key20 === "dropped_because" || key20 === "other_side")) {
                     let err185 = { instancePath: instancePath + "/measurements/points/" + i16, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
                   }
-                if (data181.name !== void 0 && (validate76(data181.name, { instancePath: instancePath + "/measurements/points/" + i16 + "/name", parentData: data181, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data181.on !== void 0 && (validate76(data181.on, { instancePath: instancePath + "/measurements/points/" + i16 + "/on", parentData: data181, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data181.nominal !== void 0 && (validate338(data181.nominal, { instancePath: instancePath + "/measurements/points/" + i16 + "/nominal", parentData: data181, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate338.errors : vErrors.concat(validate338.errors), errors = vErrors.length)), data181.before !== void 0 && (validate338(data181.before, { instancePath: instancePath + "/measurements/points/" + i16 + "/before", parentData: data181, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate338.errors : vErrors.concat(validate338.errors), errors = vErrors.length)), data181.after !== void 0 && (validate338(data181.after, { instancePath: instancePath + "/measurements/points/" + i16 + "/after", parentData: data181, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate338.errors : vErrors.concat(validate338.errors), errors = vErrors.length)), data181.tolerance !== void 0 && (validate187(data181.tolerance, { instancePath: instancePath + "/measurements/points/" + i16 + "/tolerance", parentData: data181, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data181.dropped_because !== void 0) {
-                  let data188 = data181.dropped_because;
-                  if (typeof data188 == "string") {
-                    if (func2(data188) > 400) {
+                if (data182.name !== void 0 && (validate76(data182.name, { instancePath: instancePath + "/measurements/points/" + i16 + "/name", parentData: data182, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data182.on !== void 0 && (validate76(data182.on, { instancePath: instancePath + "/measurements/points/" + i16 + "/on", parentData: data182, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data182.nominal !== void 0 && (validate339(data182.nominal, { instancePath: instancePath + "/measurements/points/" + i16 + "/nominal", parentData: data182, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate339.errors : vErrors.concat(validate339.errors), errors = vErrors.length)), data182.before !== void 0 && (validate339(data182.before, { instancePath: instancePath + "/measurements/points/" + i16 + "/before", parentData: data182, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate339.errors : vErrors.concat(validate339.errors), errors = vErrors.length)), data182.after !== void 0 && (validate339(data182.after, { instancePath: instancePath + "/measurements/points/" + i16 + "/after", parentData: data182, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate339.errors : vErrors.concat(validate339.errors), errors = vErrors.length)), data182.tolerance !== void 0 && (validate187(data182.tolerance, { instancePath: instancePath + "/measurements/points/" + i16 + "/tolerance", parentData: data182, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data182.dropped_because !== void 0) {
+                  let data189 = data182.dropped_because;
+                  if (typeof data189 == "string") {
+                    if (func2(data189) > 400) {
                       let err186 = { instancePath: instancePath + "/measurements/points/" + i16 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
                       vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
                     }
@@ -3893,7 +3893,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
                   }
                 }
-                data181.other_side !== void 0 && (validate76(data181.other_side, { instancePath: instancePath + "/measurements/points/" + i16 + "/other_side", parentData: data181, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
+                data182.other_side !== void 0 && (validate76(data182.other_side, { instancePath: instancePath + "/measurements/points/" + i16 + "/other_side", parentData: data182, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
               } else {
                 let err188 = { instancePath: instancePath + "/measurements/points/" + i16, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
@@ -3905,15 +3905,15 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
         if (data162.openings !== void 0) {
-          let data190 = data162.openings;
-          if (Array.isArray(data190)) {
-            if (data190.length > 50) {
+          let data191 = data162.openings;
+          if (Array.isArray(data191)) {
+            if (data191.length > 50) {
               let err190 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
               vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
             }
-            let len17 = data190.length;
+            let len17 = data191.length;
             for (let i17 = 0; i17 < len17; i17++)
-              validate346(data190[i17], { instancePath: instancePath + "/measurements/openings/" + i17, parentData: data190, parentDataProperty: i17, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate346.errors : vErrors.concat(validate346.errors), errors = vErrors.length);
+              validate347(data191[i17], { instancePath: instancePath + "/measurements/openings/" + i17, parentData: data191, parentDataProperty: i17, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate347.errors : vErrors.concat(validate347.errors), errors = vErrors.length);
           } else {
             let err191 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
@@ -3926,32 +3926,32 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.hold_points !== void 0) {
-      let data195 = data.hold_points;
-      if (Array.isArray(data195)) {
-        if (data195.length > 60) {
+      let data196 = data.hold_points;
+      if (Array.isArray(data196)) {
+        if (data196.length > 60) {
           let err193 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/maxItems", keyword: "maxItems", params: { limit: 60 } };
           vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
         }
-        let len18 = data195.length;
+        let len18 = data196.length;
         for (let i18 = 0; i18 < len18; i18++) {
-          let data196 = data195[i18];
-          if (data196 && typeof data196 == "object" && !Array.isArray(data196)) {
-            for (let key21 in data196)
+          let data197 = data196[i18];
+          if (data197 && typeof data197 == "object" && !Array.isArray(data197)) {
+            for (let key21 in data197)
               if (!(key21 === "point" || key21 === "name" || key21 === "part" || key21 === "planned" || key21 === "done" || key21 === "by" || key21 === "cite" || key21 === "note")) {
                 let err194 = { instancePath: instancePath + "/hold_points/" + i18, schemaPath: "#/properties/hold_points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
                 vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
               }
-            if (data196.point !== void 0) {
-              let data197 = data196.point;
-              if (!(data197 === "flange before closing" || data197 === "cavity before the skin" || data197 === "structure before the last weld" || data197 === "restraint wiring before the trim" || data197 === "other")) {
+            if (data197.point !== void 0) {
+              let data198 = data197.point;
+              if (!(data198 === "flange before closing" || data198 === "cavity before the skin" || data198 === "structure before the last weld" || data198 === "restraint wiring before the trim" || data198 === "other")) {
                 let err195 = { instancePath: instancePath + "/hold_points/" + i18 + "/point", schemaPath: "#/properties/hold_points/items/properties/point/enum", keyword: "enum", params: { allowedValues: schema19.properties.hold_points.items.properties.point.enum } };
                 vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
               }
             }
-            if (data196.name !== void 0) {
-              let data198 = data196.name;
-              if (typeof data198 == "string") {
-                if (func2(data198) > 200) {
+            if (data197.name !== void 0) {
+              let data199 = data197.name;
+              if (typeof data199 == "string") {
+                if (func2(data199) > 200) {
                   let err196 = { instancePath: instancePath + "/hold_points/" + i18 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
                 }
@@ -3960,7 +3960,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
               }
             }
-            data196.part !== void 0 && (validate76(data196.part, { instancePath: instancePath + "/hold_points/" + i18 + "/part", parentData: data196, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data196.planned !== void 0 && (validate93(data196.planned, { instancePath: instancePath + "/hold_points/" + i18 + "/planned", parentData: data196, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data196.done !== void 0 && (validate95(data196.done, { instancePath: instancePath + "/hold_points/" + i18 + "/done", parentData: data196, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data196.by !== void 0 && (validate56(data196.by, { instancePath: instancePath + "/hold_points/" + i18 + "/by", parentData: data196, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data196.cite !== void 0 && (validate98(data196.cite, { instancePath: instancePath + "/hold_points/" + i18 + "/cite", parentData: data196, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data196.note !== void 0 && (validate66(data196.note, { instancePath: instancePath + "/hold_points/" + i18 + "/note", parentData: data196, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+            data197.part !== void 0 && (validate76(data197.part, { instancePath: instancePath + "/hold_points/" + i18 + "/part", parentData: data197, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data197.planned !== void 0 && (validate93(data197.planned, { instancePath: instancePath + "/hold_points/" + i18 + "/planned", parentData: data197, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data197.done !== void 0 && (validate95(data197.done, { instancePath: instancePath + "/hold_points/" + i18 + "/done", parentData: data197, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data197.by !== void 0 && (validate56(data197.by, { instancePath: instancePath + "/hold_points/" + i18 + "/by", parentData: data197, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data197.cite !== void 0 && (validate98(data197.cite, { instancePath: instancePath + "/hold_points/" + i18 + "/cite", parentData: data197, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data197.note !== void 0 && (validate66(data197.note, { instancePath: instancePath + "/hold_points/" + i18 + "/note", parentData: data197, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
             let err198 = { instancePath: instancePath + "/hold_points/" + i18, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
@@ -3972,33 +3972,33 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.finish !== void 0) {
-      let data205 = data.finish;
-      if (data205 && typeof data205 == "object" && !Array.isArray(data205)) {
-        for (let key22 in data205)
+      let data206 = data.finish;
+      if (data206 && typeof data206 == "object" && !Array.isArray(data206)) {
+        for (let key22 in data206)
           if (!(key22 === "cavities" || key22 === "sealer" || key22 === "primer" || key22 === "underbody" || key22 === "bake")) {
             let err200 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
             vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
           }
-        if (data205.cavities !== void 0) {
-          let data206 = data205.cavities;
-          if (Array.isArray(data206)) {
-            if (data206.length > 200) {
+        if (data206.cavities !== void 0) {
+          let data207 = data206.cavities;
+          if (Array.isArray(data207)) {
+            if (data207.length > 200) {
               let err201 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
             }
-            let len19 = data206.length;
+            let len19 = data207.length;
             for (let i19 = 0; i19 < len19; i19++) {
-              let data207 = data206[i19];
-              if (data207 && typeof data207 == "object" && !Array.isArray(data207)) {
-                for (let key23 in data207)
+              let data208 = data207[i19];
+              if (data208 && typeof data208 == "object" && !Array.isArray(data208)) {
+                for (let key23 in data208)
                   if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key23)) {
                     let err202 = { instancePath: instancePath + "/finish/cavities/" + i19, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
                     vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
                   }
-                if (data207.planned !== void 0 && (validate93(data207.planned, { instancePath: instancePath + "/finish/cavities/" + i19 + "/planned", parentData: data207, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data207.done !== void 0 && (validate95(data207.done, { instancePath: instancePath + "/finish/cavities/" + i19 + "/done", parentData: data207, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data207.by !== void 0 && (validate56(data207.by, { instancePath: instancePath + "/finish/cavities/" + i19 + "/by", parentData: data207, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data207.cite !== void 0 && (validate98(data207.cite, { instancePath: instancePath + "/finish/cavities/" + i19 + "/cite", parentData: data207, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data207.note !== void 0 && (validate66(data207.note, { instancePath: instancePath + "/finish/cavities/" + i19 + "/note", parentData: data207, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data207.part !== void 0 && (validate76(data207.part, { instancePath: instancePath + "/finish/cavities/" + i19 + "/part", parentData: data207, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data207.primer !== void 0) {
-                  let data214 = data207.primer;
-                  if (typeof data214 == "string") {
-                    if (func2(data214) > 200) {
+                if (data208.planned !== void 0 && (validate93(data208.planned, { instancePath: instancePath + "/finish/cavities/" + i19 + "/planned", parentData: data208, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data208.done !== void 0 && (validate95(data208.done, { instancePath: instancePath + "/finish/cavities/" + i19 + "/done", parentData: data208, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data208.by !== void 0 && (validate56(data208.by, { instancePath: instancePath + "/finish/cavities/" + i19 + "/by", parentData: data208, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data208.cite !== void 0 && (validate98(data208.cite, { instancePath: instancePath + "/finish/cavities/" + i19 + "/cite", parentData: data208, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data208.note !== void 0 && (validate66(data208.note, { instancePath: instancePath + "/finish/cavities/" + i19 + "/note", parentData: data208, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data208.part !== void 0 && (validate76(data208.part, { instancePath: instancePath + "/finish/cavities/" + i19 + "/part", parentData: data208, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data208.primer !== void 0) {
+                  let data215 = data208.primer;
+                  if (typeof data215 == "string") {
+                    if (func2(data215) > 200) {
                       let err203 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
                     }
@@ -4007,10 +4007,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                   }
                 }
-                if (data207.wax !== void 0) {
-                  let data215 = data207.wax;
-                  if (typeof data215 == "string") {
-                    if (func2(data215) > 200) {
+                if (data208.wax !== void 0) {
+                  let data216 = data208.wax;
+                  if (typeof data216 == "string") {
+                    if (func2(data216) > 200) {
                       let err205 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
                     }
@@ -4019,10 +4019,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
                   }
                 }
-                if (data207.foam !== void 0) {
-                  let data216 = data207.foam;
-                  if (typeof data216 == "string") {
-                    if (func2(data216) > 200) {
+                if (data208.foam !== void 0) {
+                  let data217 = data208.foam;
+                  if (typeof data217 == "string") {
+                    if (func2(data217) > 200) {
                       let err207 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
                     }
@@ -4031,7 +4031,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
                   }
                 }
-                if (data207.drains_open !== void 0 && typeof data207.drains_open != "boolean") {
+                if (data208.drains_open !== void 0 && typeof data208.drains_open != "boolean") {
                   let err209 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
                 }
@@ -4045,18 +4045,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
           }
         }
-        if (data205.sealer !== void 0) {
-          let data218 = data205.sealer;
-          if (data218 && typeof data218 == "object" && !Array.isArray(data218)) {
-            for (let key24 in data218)
+        if (data206.sealer !== void 0) {
+          let data219 = data206.sealer;
+          if (data219 && typeof data219 == "object" && !Array.isArray(data219)) {
+            for (let key24 in data219)
               if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "places")) {
                 let err212 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
                 vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
               }
-            if (data218.planned !== void 0 && (validate93(data218.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data218, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data218.done !== void 0 && (validate95(data218.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data218, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data218.by !== void 0 && (validate56(data218.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data218, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data218.cite !== void 0 && (validate98(data218.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data218, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data218.note !== void 0 && (validate66(data218.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data218, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data218.places !== void 0) {
-              let data224 = data218.places;
-              if (typeof data224 == "string") {
-                if (func2(data224) > 400) {
+            if (data219.planned !== void 0 && (validate93(data219.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data219, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data219.done !== void 0 && (validate95(data219.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data219, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data219.by !== void 0 && (validate56(data219.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data219, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data219.cite !== void 0 && (validate98(data219.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data219, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data219.note !== void 0 && (validate66(data219.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data219, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data219.places !== void 0) {
+              let data225 = data219.places;
+              if (typeof data225 == "string") {
+                if (func2(data225) > 400) {
                   let err213 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
                 }
@@ -4070,18 +4070,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
           }
         }
-        if (data205.primer !== void 0) {
-          let data225 = data205.primer;
-          if (data225 && typeof data225 == "object" && !Array.isArray(data225)) {
-            for (let key25 in data225)
+        if (data206.primer !== void 0) {
+          let data226 = data206.primer;
+          if (data226 && typeof data226 == "object" && !Array.isArray(data226)) {
+            for (let key25 in data226)
               if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note" || key25 === "product")) {
                 let err216 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
                 vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
               }
-            if (data225.planned !== void 0 && (validate93(data225.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data225, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data225.done !== void 0 && (validate95(data225.done, { instancePath: instancePath + "/finish/primer/done", parentData: data225, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data225.by !== void 0 && (validate56(data225.by, { instancePath: instancePath + "/finish/primer/by", parentData: data225, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data225.cite !== void 0 && (validate98(data225.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data225, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data225.note !== void 0 && (validate66(data225.note, { instancePath: instancePath + "/finish/primer/note", parentData: data225, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data225.product !== void 0) {
-              let data231 = data225.product;
-              if (typeof data231 == "string") {
-                if (func2(data231) > 200) {
+            if (data226.planned !== void 0 && (validate93(data226.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data226, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data226.done !== void 0 && (validate95(data226.done, { instancePath: instancePath + "/finish/primer/done", parentData: data226, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data226.by !== void 0 && (validate56(data226.by, { instancePath: instancePath + "/finish/primer/by", parentData: data226, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data226.cite !== void 0 && (validate98(data226.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data226, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data226.note !== void 0 && (validate66(data226.note, { instancePath: instancePath + "/finish/primer/note", parentData: data226, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data226.product !== void 0) {
+              let data232 = data226.product;
+              if (typeof data232 == "string") {
+                if (func2(data232) > 200) {
                   let err217 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
                 }
@@ -4095,44 +4095,44 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
           }
         }
-        if (data205.underbody !== void 0) {
-          let data232 = data205.underbody;
-          if (data232 && typeof data232 == "object" && !Array.isArray(data232)) {
-            for (let key26 in data232)
+        if (data206.underbody !== void 0) {
+          let data233 = data206.underbody;
+          if (data233 && typeof data233 == "object" && !Array.isArray(data233)) {
+            for (let key26 in data233)
               if (!(key26 === "planned" || key26 === "done" || key26 === "by" || key26 === "cite" || key26 === "note")) {
                 let err220 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
                 vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
               }
-            data232.planned !== void 0 && (validate93(data232.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data232, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data232.done !== void 0 && (validate95(data232.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data232, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data232.by !== void 0 && (validate56(data232.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data232, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data232.cite !== void 0 && (validate98(data232.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data232, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data232.note !== void 0 && (validate66(data232.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data232, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+            data233.planned !== void 0 && (validate93(data233.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data233, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data233.done !== void 0 && (validate95(data233.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data233, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data233.by !== void 0 && (validate56(data233.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data233, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data233.cite !== void 0 && (validate98(data233.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data233, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data233.note !== void 0 && (validate66(data233.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data233, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
             let err221 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
           }
         }
-        if (data205.bake !== void 0) {
-          let data238 = data205.bake;
-          if (data238 && typeof data238 == "object" && !Array.isArray(data238)) {
-            for (let key27 in data238)
+        if (data206.bake !== void 0) {
+          let data239 = data206.bake;
+          if (data239 && typeof data239 == "object" && !Array.isArray(data239)) {
+            for (let key27 in data239)
               if (!func1.call(schema19.properties.finish.properties.bake.properties, key27)) {
                 let err222 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
                 vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
               }
-            if (data238.planned !== void 0 && (validate93(data238.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data238, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data238.done !== void 0 && (validate95(data238.done, { instancePath: instancePath + "/finish/bake/done", parentData: data238, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data238.by !== void 0 && (validate56(data238.by, { instancePath: instancePath + "/finish/bake/by", parentData: data238, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data238.cite !== void 0 && (validate98(data238.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data238, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data238.note !== void 0 && (validate66(data238.note, { instancePath: instancePath + "/finish/bake/note", parentData: data238, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data238.temperature !== void 0 && (validate205(data238.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data238, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data238.time !== void 0 && (validate110(data238.time, { instancePath: instancePath + "/finish/bake/time", parentData: data238, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data238.traction_battery !== void 0) {
-              let data246 = data238.traction_battery;
-              if (!(data246 === "in the vehicle" || data246 === "removed")) {
+            if (data239.planned !== void 0 && (validate93(data239.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data239, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data239.done !== void 0 && (validate95(data239.done, { instancePath: instancePath + "/finish/bake/done", parentData: data239, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data239.by !== void 0 && (validate56(data239.by, { instancePath: instancePath + "/finish/bake/by", parentData: data239, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data239.cite !== void 0 && (validate98(data239.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data239, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data239.note !== void 0 && (validate66(data239.note, { instancePath: instancePath + "/finish/bake/note", parentData: data239, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data239.temperature !== void 0 && (validate205(data239.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data239, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data239.time !== void 0 && (validate110(data239.time, { instancePath: instancePath + "/finish/bake/time", parentData: data239, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data239.traction_battery !== void 0) {
+              let data247 = data239.traction_battery;
+              if (!(data247 === "in the vehicle" || data247 === "removed")) {
                 let err223 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
                 vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
               }
             }
-            if (data238.battery_limit !== void 0) {
-              let data247 = data238.battery_limit;
-              if (data247 && typeof data247 == "object" && !Array.isArray(data247)) {
-                for (let key28 in data247)
+            if (data239.battery_limit !== void 0) {
+              let data248 = data239.battery_limit;
+              if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
+                for (let key28 in data248)
                   if (!(key28 === "temperature" || key28 === "time" || key28 === "cite")) {
                     let err224 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
                     vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
                   }
-                data247.temperature !== void 0 && (validate205(data247.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data247, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data247.time !== void 0 && (validate110(data247.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data247, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data247.cite !== void 0 && (validate98(data247.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data247, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
+                data248.temperature !== void 0 && (validate205(data248.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data248, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data248.time !== void 0 && (validate110(data248.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data248, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data248.cite !== void 0 && (validate98(data248.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data248, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
               } else {
                 let err225 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
@@ -4149,59 +4149,59 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.verify !== void 0) {
-      let data251 = data.verify;
-      if (data251 && typeof data251 == "object" && !Array.isArray(data251)) {
-        for (let key29 in data251)
+      let data252 = data.verify;
+      if (data252 && typeof data252 == "object" && !Array.isArray(data252)) {
+        for (let key29 in data252)
           if (!func1.call(schema19.properties.verify.properties, key29)) {
             let err228 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
             vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
           }
-        if (data251.scan_before !== void 0 && (validate394(data251.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data251, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate394.errors : vErrors.concat(validate394.errors), errors = vErrors.length)), data251.scan_after !== void 0 && (validate394(data251.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data251, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate394.errors : vErrors.concat(validate394.errors), errors = vErrors.length)), data251.alignment !== void 0) {
-          let data254 = data251.alignment;
-          if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
-            for (let key30 in data254)
+        if (data252.scan_before !== void 0 && (validate395(data252.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data252, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate395.errors : vErrors.concat(validate395.errors), errors = vErrors.length)), data252.scan_after !== void 0 && (validate395(data252.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data252, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate395.errors : vErrors.concat(validate395.errors), errors = vErrors.length)), data252.alignment !== void 0) {
+          let data255 = data252.alignment;
+          if (data255 && typeof data255 == "object" && !Array.isArray(data255)) {
+            for (let key30 in data255)
               if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "result" || key30 === "values")) {
                 let err229 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
                 vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
               }
-            if (data254.planned !== void 0 && (validate93(data254.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data254, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data254.done !== void 0 && (validate95(data254.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data254, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data254.by !== void 0 && (validate56(data254.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data254, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data254.cite !== void 0 && (validate98(data254.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data254, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data254.note !== void 0 && (validate66(data254.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data254, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data254.result !== void 0) {
-              let data260 = data254.result;
-              if (!(data260 === "within range" || data260 === "out of range" || data260 === "not required")) {
+            if (data255.planned !== void 0 && (validate93(data255.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data255, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data255.done !== void 0 && (validate95(data255.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data255, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data255.by !== void 0 && (validate56(data255.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data255, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data255.cite !== void 0 && (validate98(data255.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data255, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data255.note !== void 0 && (validate66(data255.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data255, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data255.result !== void 0) {
+              let data261 = data255.result;
+              if (!(data261 === "within range" || data261 === "out of range" || data261 === "not required")) {
                 let err230 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
                 vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
               }
             }
-            if (data254.values !== void 0) {
-              let data261 = data254.values;
-              if (Array.isArray(data261)) {
-                if (data261.length > 60) {
+            if (data255.values !== void 0) {
+              let data262 = data255.values;
+              if (Array.isArray(data262)) {
+                if (data262.length > 60) {
                   let err231 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/maxItems", keyword: "maxItems", params: { limit: 60 } };
                   vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
                 }
-                let len20 = data261.length;
+                let len20 = data262.length;
                 for (let i20 = 0; i20 < len20; i20++) {
-                  let data262 = data261[i20];
-                  if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
-                    for (let key31 in data262)
+                  let data263 = data262[i20];
+                  if (data263 && typeof data263 == "object" && !Array.isArray(data263)) {
+                    for (let key31 in data263)
                       if (!func1.call(schema19.properties.verify.properties.alignment.properties.values.items.properties, key31)) {
                         let err232 = { instancePath: instancePath + "/verify/alignment/values/" + i20, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
                         vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
                       }
-                    if (data262.of !== void 0) {
-                      let data263 = data262.of;
-                      if (!(data263 === "camber" || data263 === "caster" || data263 === "toe" || data263 === "total toe" || data263 === "thrust angle" || data263 === "steering axis inclination")) {
+                    if (data263.of !== void 0) {
+                      let data264 = data263.of;
+                      if (!(data264 === "camber" || data264 === "caster" || data264 === "toe" || data264 === "total toe" || data264 === "thrust angle" || data264 === "steering axis inclination")) {
                         let err233 = { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/of", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/of/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.of.enum } };
                         vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
                       }
                     }
-                    if (data262.at !== void 0) {
-                      let data264 = data262.at;
-                      if (!(data264 === "front left" || data264 === "front right" || data264 === "rear left" || data264 === "rear right" || data264 === "front axle" || data264 === "rear axle")) {
+                    if (data263.at !== void 0) {
+                      let data265 = data263.at;
+                      if (!(data265 === "front left" || data265 === "front right" || data265 === "rear left" || data265 === "rear right" || data265 === "front axle" || data265 === "rear axle")) {
                         let err234 = { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/at", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/at/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.at.enum } };
                         vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
                       }
                     }
-                    data262.specified !== void 0 && (validate408(data262.specified, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/specified", parentData: data262, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate408.errors : vErrors.concat(validate408.errors), errors = vErrors.length)), data262.tolerance !== void 0 && (validate408(data262.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/tolerance", parentData: data262, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate408.errors : vErrors.concat(validate408.errors), errors = vErrors.length)), data262.from !== void 0 && (validate408(data262.from, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/from", parentData: data262, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate408.errors : vErrors.concat(validate408.errors), errors = vErrors.length)), data262.to !== void 0 && (validate408(data262.to, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/to", parentData: data262, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate408.errors : vErrors.concat(validate408.errors), errors = vErrors.length)), data262.before !== void 0 && (validate408(data262.before, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/before", parentData: data262, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate408.errors : vErrors.concat(validate408.errors), errors = vErrors.length)), data262.after !== void 0 && (validate408(data262.after, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/after", parentData: data262, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate408.errors : vErrors.concat(validate408.errors), errors = vErrors.length)), data262.cite !== void 0 && (validate98(data262.cite, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/cite", parentData: data262, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
+                    data263.specified !== void 0 && (validate409(data263.specified, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/specified", parentData: data263, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate409.errors : vErrors.concat(validate409.errors), errors = vErrors.length)), data263.tolerance !== void 0 && (validate409(data263.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/tolerance", parentData: data263, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate409.errors : vErrors.concat(validate409.errors), errors = vErrors.length)), data263.from !== void 0 && (validate409(data263.from, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/from", parentData: data263, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate409.errors : vErrors.concat(validate409.errors), errors = vErrors.length)), data263.to !== void 0 && (validate409(data263.to, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/to", parentData: data263, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate409.errors : vErrors.concat(validate409.errors), errors = vErrors.length)), data263.before !== void 0 && (validate409(data263.before, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/before", parentData: data263, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate409.errors : vErrors.concat(validate409.errors), errors = vErrors.length)), data263.after !== void 0 && (validate409(data263.after, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/after", parentData: data263, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate409.errors : vErrors.concat(validate409.errors), errors = vErrors.length)), data263.cite !== void 0 && (validate98(data263.cite, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/cite", parentData: data263, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
                   } else {
                     let err235 = { instancePath: instancePath + "/verify/alignment/values/" + i20, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
                     vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
@@ -4217,26 +4217,26 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
           }
         }
-        if (data251.calibrations !== void 0) {
-          let data272 = data251.calibrations;
-          if (Array.isArray(data272)) {
-            if (data272.length > 60) {
+        if (data252.calibrations !== void 0) {
+          let data273 = data252.calibrations;
+          if (Array.isArray(data273)) {
+            if (data273.length > 60) {
               let err238 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
               vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
             }
-            let len21 = data272.length;
+            let len21 = data273.length;
             for (let i21 = 0; i21 < len21; i21++) {
-              let data273 = data272[i21];
-              if (data273 && typeof data273 == "object" && !Array.isArray(data273)) {
-                for (let key32 in data273)
+              let data274 = data273[i21];
+              if (data274 && typeof data274 == "object" && !Array.isArray(data274)) {
+                for (let key32 in data274)
                   if (!func1.call(schema19.properties.verify.properties.calibrations.items.properties, key32)) {
                     let err239 = { instancePath: instancePath + "/verify/calibrations/" + i21, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
                     vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
                   }
-                if (data273.planned !== void 0 && (validate93(data273.planned, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/planned", parentData: data273, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data273.done !== void 0 && (validate95(data273.done, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/done", parentData: data273, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data273.by !== void 0 && (validate56(data273.by, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/by", parentData: data273, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data273.cite !== void 0 && (validate98(data273.cite, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/cite", parentData: data273, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data273.note !== void 0 && (validate66(data273.note, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/note", parentData: data273, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data273.sensor !== void 0) {
-                  let data279 = data273.sensor;
-                  if (typeof data279 == "string") {
-                    if (func2(data279) > 200) {
+                if (data274.planned !== void 0 && (validate93(data274.planned, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/planned", parentData: data274, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data274.done !== void 0 && (validate95(data274.done, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/done", parentData: data274, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data274.by !== void 0 && (validate56(data274.by, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/by", parentData: data274, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data274.cite !== void 0 && (validate98(data274.cite, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/cite", parentData: data274, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data274.note !== void 0 && (validate66(data274.note, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/note", parentData: data274, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data274.sensor !== void 0) {
+                  let data280 = data274.sensor;
+                  if (typeof data280 == "string") {
+                    if (func2(data280) > 200) {
                       let err240 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
                     }
@@ -4245,39 +4245,39 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
                   }
                 }
-                if (data273.kind !== void 0) {
-                  let data280 = data273.kind;
-                  if (!(data280 === "static" || data280 === "dynamic" || data280 === "both" || data280 === "not required" || data280 === "not fitted")) {
+                if (data274.kind !== void 0) {
+                  let data281 = data274.kind;
+                  if (!(data281 === "static" || data281 === "dynamic" || data281 === "both" || data281 === "not required" || data281 === "not fitted")) {
                     let err242 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
                     vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
                   }
                 }
-                if (data273.result !== void 0) {
-                  let data281 = data273.result;
-                  if (!(data281 === "passed" || data281 === "failed" || data281 === "not finished")) {
+                if (data274.result !== void 0) {
+                  let data282 = data274.result;
+                  if (!(data282 === "passed" || data282 === "failed" || data282 === "not finished")) {
                     let err243 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
                     vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
                   }
                 }
-                if (data273.disturbed !== void 0) {
-                  let data282 = data273.disturbed;
-                  if (!(data282 === "removed" || data282 === "bracket" || data282 === "glass" || data282 === "bumper" || data282 === "alignment" || data282 === "ride height" || data282 === "structural work" || data282 === "not disturbed")) {
+                if (data274.disturbed !== void 0) {
+                  let data283 = data274.disturbed;
+                  if (!(data283 === "removed" || data283 === "bracket" || data283 === "glass" || data283 === "bumper" || data283 === "alignment" || data283 === "ride height" || data283 === "structural work" || data283 === "not disturbed")) {
                     let err244 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/disturbed", schemaPath: "#/properties/verify/properties/calibrations/items/properties/disturbed/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.disturbed.enum } };
                     vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
                   }
                 }
-                if (data273.conditions !== void 0) {
-                  let data283 = data273.conditions;
-                  if (data283 && typeof data283 == "object" && !Array.isArray(data283)) {
-                    for (let key33 in data283)
+                if (data274.conditions !== void 0) {
+                  let data284 = data274.conditions;
+                  if (data284 && typeof data284 == "object" && !Array.isArray(data284)) {
+                    for (let key33 in data284)
                       if (!(key33 === "load" || key33 === "tyre_pressures" || key33 === "floor")) {
                         let err245 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
                         vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
                       }
-                    if (data283.load !== void 0) {
-                      let data284 = data283.load;
-                      if (typeof data284 == "string") {
-                        if (func2(data284) > 200) {
+                    if (data284.load !== void 0) {
+                      let data285 = data284.load;
+                      if (typeof data285 == "string") {
+                        if (func2(data285) > 200) {
                           let err246 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
                         }
@@ -4286,10 +4286,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
                       }
                     }
-                    if (data283.tyre_pressures !== void 0) {
-                      let data285 = data283.tyre_pressures;
-                      if (typeof data285 == "string") {
-                        if (func2(data285) > 200) {
+                    if (data284.tyre_pressures !== void 0) {
+                      let data286 = data284.tyre_pressures;
+                      if (typeof data286 == "string") {
+                        if (func2(data286) > 200) {
                           let err248 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
                         }
@@ -4298,10 +4298,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
                       }
                     }
-                    if (data283.floor !== void 0) {
-                      let data286 = data283.floor;
-                      if (typeof data286 == "string") {
-                        if (func2(data286) > 200) {
+                    if (data284.floor !== void 0) {
+                      let data287 = data284.floor;
+                      if (typeof data287 == "string") {
+                        if (func2(data287) > 200) {
                           let err250 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
                         }
@@ -4315,10 +4315,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
                   }
                 }
-                if (data273.report !== void 0) {
-                  let data287 = data273.report;
-                  if (typeof data287 == "string") {
-                    if (func2(data287) > 200) {
+                if (data274.report !== void 0) {
+                  let data288 = data274.report;
+                  if (typeof data288 == "string") {
+                    if (func2(data288) > 200) {
                       let err253 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
                     }
@@ -4337,17 +4337,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
           }
         }
-        if (data251.restraints !== void 0) {
-          let data288 = data251.restraints;
-          if (data288 && typeof data288 == "object" && !Array.isArray(data288)) {
-            for (let key34 in data288)
+        if (data252.restraints !== void 0) {
+          let data289 = data252.restraints;
+          if (data289 && typeof data289 == "object" && !Array.isArray(data289)) {
+            for (let key34 in data289)
               if (!(key34 === "planned" || key34 === "done" || key34 === "by" || key34 === "cite" || key34 === "note" || key34 === "result")) {
                 let err257 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
                 vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
               }
-            if (data288.planned !== void 0 && (validate93(data288.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data288, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data288.done !== void 0 && (validate95(data288.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data288, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data288.by !== void 0 && (validate56(data288.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data288, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data288.cite !== void 0 && (validate98(data288.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data288, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data288.note !== void 0 && (validate66(data288.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data288, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data288.result !== void 0) {
-              let data294 = data288.result;
-              if (!(data294 === "complete" || data294 === "open")) {
+            if (data289.planned !== void 0 && (validate93(data289.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data289, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data289.done !== void 0 && (validate95(data289.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data289, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data289.by !== void 0 && (validate56(data289.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data289, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data289.cite !== void 0 && (validate98(data289.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data289, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data289.note !== void 0 && (validate66(data289.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data289, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data289.result !== void 0) {
+              let data295 = data289.result;
+              if (!(data295 === "complete" || data295 === "open")) {
                 let err258 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
                 vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
               }
@@ -4357,18 +4357,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
           }
         }
-        if (data251.high_voltage !== void 0) {
-          let data295 = data251.high_voltage;
-          if (data295 && typeof data295 == "object" && !Array.isArray(data295)) {
-            for (let key35 in data295)
+        if (data252.high_voltage !== void 0) {
+          let data296 = data252.high_voltage;
+          if (data296 && typeof data296 == "object" && !Array.isArray(data296)) {
+            for (let key35 in data296)
               if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key35)) {
                 let err260 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
                 vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
               }
-            if (data295.planned !== void 0 && (validate93(data295.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data295, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data295.done !== void 0 && (validate95(data295.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data295, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data295.by !== void 0 && (validate56(data295.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data295, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data295.cite !== void 0 && (validate98(data295.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data295, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data295.note !== void 0 && (validate66(data295.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data295, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data295.insulation !== void 0 && (validate431(data295.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data295, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate431.errors : vErrors.concat(validate431.errors), errors = vErrors.length)), data295.limit !== void 0 && (validate431(data295.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data295, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate431.errors : vErrors.concat(validate431.errors), errors = vErrors.length)), data295.faults !== void 0) {
-              let data303 = data295.faults;
-              if (typeof data303 == "string") {
-                if (func2(data303) > 400) {
+            if (data296.planned !== void 0 && (validate93(data296.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data296, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data296.done !== void 0 && (validate95(data296.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data296, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data296.by !== void 0 && (validate56(data296.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data296, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data296.cite !== void 0 && (validate98(data296.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data296, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data296.note !== void 0 && (validate66(data296.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data296, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data296.insulation !== void 0 && (validate432(data296.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data296, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate432.errors : vErrors.concat(validate432.errors), errors = vErrors.length)), data296.limit !== void 0 && (validate432(data296.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data296, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate432.errors : vErrors.concat(validate432.errors), errors = vErrors.length)), data296.faults !== void 0) {
+              let data304 = data296.faults;
+              if (typeof data304 == "string") {
+                if (func2(data304) > 400) {
                   let err261 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
                 }
@@ -4377,17 +4377,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
               }
             }
-            if (data295.checked !== void 0) {
-              let data304 = data295.checked;
-              if (Array.isArray(data304)) {
-                if (data304.length > 10) {
+            if (data296.checked !== void 0) {
+              let data305 = data296.checked;
+              if (Array.isArray(data305)) {
+                if (data305.length > 10) {
                   let err263 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
                   vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
                 }
-                let len22 = data304.length;
+                let len22 = data305.length;
                 for (let i22 = 0; i22 < len22; i22++) {
-                  let data305 = data304[i22];
-                  if (!(data305 === "connectors" || data305 === "enclosure" || data305 === "mounting" || data305 === "coolant")) {
+                  let data306 = data305[i22];
+                  if (!(data306 === "connectors" || data306 === "enclosure" || data306 === "mounting" || data306 === "coolant")) {
                     let err264 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i22, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
                     vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
                   }
@@ -4397,30 +4397,30 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
               }
             }
-            if (data295.coolant !== void 0) {
-              let data306 = data295.coolant;
-              if (!(data306 === "tight" || data306 === "leaks" || data306 === "not opened" || data306 === "air-cooled")) {
+            if (data296.coolant !== void 0) {
+              let data307 = data296.coolant;
+              if (!(data307 === "tight" || data307 === "leaks" || data307 === "not opened" || data307 === "air-cooled")) {
                 let err266 = { instancePath: instancePath + "/verify/high_voltage/coolant", schemaPath: "#/properties/verify/properties/high_voltage/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.coolant.enum } };
                 vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
               }
             }
-            data295.state_of_charge !== void 0 && (validate147(data295.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data295, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors), errors = vErrors.length));
+            data296.state_of_charge !== void 0 && (validate147(data296.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data296, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors), errors = vErrors.length));
           } else {
             let err267 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
           }
         }
-        if (data251.road_test !== void 0) {
-          let data308 = data251.road_test;
-          if (data308 && typeof data308 == "object" && !Array.isArray(data308)) {
-            for (let key36 in data308)
+        if (data252.road_test !== void 0) {
+          let data309 = data252.road_test;
+          if (data309 && typeof data309 == "object" && !Array.isArray(data309)) {
+            for (let key36 in data309)
               if (!(key36 === "planned" || key36 === "done" || key36 === "by" || key36 === "cite" || key36 === "note" || key36 === "result")) {
                 let err268 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
                 vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
               }
-            if (data308.planned !== void 0 && (validate93(data308.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data308, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data308.done !== void 0 && (validate95(data308.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data308, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data308.by !== void 0 && (validate56(data308.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data308, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data308.cite !== void 0 && (validate98(data308.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data308, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data308.note !== void 0 && (validate66(data308.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data308, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data308.result !== void 0) {
-              let data314 = data308.result;
-              if (!(data314 === "passed" || data314 === "failed")) {
+            if (data309.planned !== void 0 && (validate93(data309.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data309, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data309.done !== void 0 && (validate95(data309.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data309, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data309.by !== void 0 && (validate56(data309.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data309, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data309.cite !== void 0 && (validate98(data309.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data309, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data309.note !== void 0 && (validate66(data309.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data309, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data309.result !== void 0) {
+              let data315 = data309.result;
+              if (!(data315 === "passed" || data315 === "failed")) {
                 let err269 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
                 vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
               }
@@ -4430,34 +4430,34 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
           }
         }
-        if (data251.warning_lamps !== void 0) {
-          let data315 = data251.warning_lamps;
-          if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
-            for (let key37 in data315)
+        if (data252.warning_lamps !== void 0) {
+          let data316 = data252.warning_lamps;
+          if (data316 && typeof data316 == "object" && !Array.isArray(data316)) {
+            for (let key37 in data316)
               if (!(key37 === "planned" || key37 === "done" || key37 === "by" || key37 === "cite" || key37 === "note" || key37 === "lit")) {
                 let err271 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
                 vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
               }
-            if (data315.planned !== void 0 && (validate93(data315.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data315, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data315.done !== void 0 && (validate95(data315.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data315, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data315.by !== void 0 && (validate56(data315.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data315, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data315.cite !== void 0 && (validate98(data315.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data315, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data315.note !== void 0 && (validate66(data315.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data315, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data315.lit !== void 0) {
-              let data321 = data315.lit;
-              if (Array.isArray(data321)) {
-                if (data321.length > 60) {
+            if (data316.planned !== void 0 && (validate93(data316.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data316, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data316.done !== void 0 && (validate95(data316.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data316, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data316.by !== void 0 && (validate56(data316.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data316, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data316.cite !== void 0 && (validate98(data316.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data316, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data316.note !== void 0 && (validate66(data316.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data316, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data316.lit !== void 0) {
+              let data322 = data316.lit;
+              if (Array.isArray(data322)) {
+                if (data322.length > 60) {
                   let err272 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/maxItems", keyword: "maxItems", params: { limit: 60 } };
                   vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
                 }
-                let len23 = data321.length;
+                let len23 = data322.length;
                 for (let i23 = 0; i23 < len23; i23++) {
-                  let data322 = data321[i23];
-                  if (data322 && typeof data322 == "object" && !Array.isArray(data322)) {
-                    for (let key38 in data322)
+                  let data323 = data322[i23];
+                  if (data323 && typeof data323 == "object" && !Array.isArray(data323)) {
+                    for (let key38 in data323)
                       if (!(key38 === "lamp" || key38 === "system" || key38 === "explanation")) {
                         let err273 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
                         vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
                       }
-                    if (data322.lamp !== void 0) {
-                      let data323 = data322.lamp;
-                      if (typeof data323 == "string") {
-                        if (func2(data323) > 200) {
+                    if (data323.lamp !== void 0) {
+                      let data324 = data323.lamp;
+                      if (typeof data324 == "string") {
+                        if (func2(data324) > 200) {
                           let err274 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
                         }
@@ -4466,14 +4466,14 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
                       }
                     }
-                    if (data322.system !== void 0) {
-                      let data324 = data322.system;
-                      if (!(data324 === "restraint" || data324 === "brake" || data324 === "steering" || data324 === "traction battery" || data324 === "engine" || data324 === "body" || data324 === "driver assistance" || data324 === "other")) {
+                    if (data323.system !== void 0) {
+                      let data325 = data323.system;
+                      if (!(data325 === "restraint" || data325 === "brake" || data325 === "steering" || data325 === "traction battery" || data325 === "engine" || data325 === "body" || data325 === "driver assistance" || data325 === "other")) {
                         let err276 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/system", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.warning_lamps.properties.lit.items.properties.system.enum } };
                         vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
                       }
                     }
-                    data322.explanation !== void 0 && (validate66(data322.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/explanation", parentData: data322, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+                    data323.explanation !== void 0 && (validate66(data323.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/explanation", parentData: data323, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
                   } else {
                     let err277 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
                     vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
@@ -4489,15 +4489,15 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
           }
         }
-        if (data251.structural_release !== void 0) {
-          let data326 = data251.structural_release;
-          if (data326 && typeof data326 == "object" && !Array.isArray(data326)) {
-            for (let key39 in data326)
+        if (data252.structural_release !== void 0) {
+          let data327 = data252.structural_release;
+          if (data327 && typeof data327 == "object" && !Array.isArray(data327)) {
+            for (let key39 in data327)
               if (!(key39 === "planned" || key39 === "done" || key39 === "by" || key39 === "cite" || key39 === "note")) {
                 let err280 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
                 vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
               }
-            data326.planned !== void 0 && (validate93(data326.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data326, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data326.done !== void 0 && (validate95(data326.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data326, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data326.by !== void 0 && (validate56(data326.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data326, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data326.cite !== void 0 && (validate98(data326.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data326, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data326.note !== void 0 && (validate66(data326.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data326, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+            data327.planned !== void 0 && (validate93(data327.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data327, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data327.done !== void 0 && (validate95(data327.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data327, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data327.by !== void 0 && (validate56(data327.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data327, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data327.cite !== void 0 && (validate98(data327.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data327, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data327.note !== void 0 && (validate66(data327.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data327, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
             let err281 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
@@ -4509,25 +4509,25 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.deviations !== void 0) {
-      let data332 = data.deviations;
-      if (Array.isArray(data332)) {
-        if (data332.length > 200) {
+      let data333 = data.deviations;
+      if (Array.isArray(data333)) {
+        if (data333.length > 200) {
           let err283 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
           vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
         }
-        let len24 = data332.length;
+        let len24 = data333.length;
         for (let i24 = 0; i24 < len24; i24++) {
-          let data333 = data332[i24];
-          if (data333 && typeof data333 == "object" && !Array.isArray(data333)) {
-            for (let key40 in data333)
+          let data334 = data333[i24];
+          if (data334 && typeof data334 == "object" && !Array.isArray(data334)) {
+            for (let key40 in data334)
               if (!(key40 === "rule" || key40 === "part" || key40 === "operation" || key40 === "by" || key40 === "reason" || key40 === "date" || key40 === "expires")) {
                 let err284 = { instancePath: instancePath + "/deviations/" + i24, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 } };
                 vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
               }
-            if (data333.rule !== void 0) {
-              let data334 = data333.rule;
-              if (typeof data334 == "string") {
-                if (func2(data334) > 100) {
+            if (data334.rule !== void 0) {
+              let data335 = data334.rule;
+              if (typeof data335 == "string") {
+                if (func2(data335) > 100) {
                   let err285 = { instancePath: instancePath + "/deviations/" + i24 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err285] : vErrors.push(err285), errors++;
                 }
@@ -4536,10 +4536,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err286] : vErrors.push(err286), errors++;
               }
             }
-            if (data333.part !== void 0 && (validate76(data333.part, { instancePath: instancePath + "/deviations/" + i24 + "/part", parentData: data333, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data333.operation !== void 0) {
-              let data336 = data333.operation;
-              if (typeof data336 == "string") {
-                if (func2(data336) > 80) {
+            if (data334.part !== void 0 && (validate76(data334.part, { instancePath: instancePath + "/deviations/" + i24 + "/part", parentData: data334, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data334.operation !== void 0) {
+              let data337 = data334.operation;
+              if (typeof data337 == "string") {
+                if (func2(data337) > 80) {
                   let err287 = { instancePath: instancePath + "/deviations/" + i24 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
                   vErrors === null ? vErrors = [err287] : vErrors.push(err287), errors++;
                 }
@@ -4548,10 +4548,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err288] : vErrors.push(err288), errors++;
               }
             }
-            if (data333.by !== void 0 && (validate56(data333.by, { instancePath: instancePath + "/deviations/" + i24 + "/by", parentData: data333, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data333.reason !== void 0) {
-              let data338 = data333.reason;
-              if (typeof data338 == "string") {
-                if (func2(data338) > 2e3) {
+            if (data334.by !== void 0 && (validate56(data334.by, { instancePath: instancePath + "/deviations/" + i24 + "/by", parentData: data334, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data334.reason !== void 0) {
+              let data339 = data334.reason;
+              if (typeof data339 == "string") {
+                if (func2(data339) > 2e3) {
                   let err289 = { instancePath: instancePath + "/deviations/" + i24 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
                   vErrors === null ? vErrors = [err289] : vErrors.push(err289), errors++;
                 }
@@ -4560,7 +4560,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err290] : vErrors.push(err290), errors++;
               }
             }
-            data333.date !== void 0 && (validate53(data333.date, { instancePath: instancePath + "/deviations/" + i24 + "/date", parentData: data333, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data333.expires !== void 0 && (validate53(data333.expires, { instancePath: instancePath + "/deviations/" + i24 + "/expires", parentData: data333, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+            data334.date !== void 0 && (validate53(data334.date, { instancePath: instancePath + "/deviations/" + i24 + "/date", parentData: data334, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data334.expires !== void 0 && (validate53(data334.expires, { instancePath: instancePath + "/deviations/" + i24 + "/expires", parentData: data334, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
           } else {
             let err291 = { instancePath: instancePath + "/deviations/" + i24, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err291] : vErrors.push(err291), errors++;
@@ -4572,17 +4572,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.sign_off !== void 0) {
-      let data341 = data.sign_off;
-      if (data341 && typeof data341 == "object" && !Array.isArray(data341)) {
-        for (let key41 in data341)
+      let data342 = data.sign_off;
+      if (data342 && typeof data342 == "object" && !Array.isArray(data342)) {
+        for (let key41 in data342)
           if (!(key41 === "by" || key41 === "date" || key41 === "plan_revision" || key41 === "open_holds" || key41 === "digests" || key41 === "note")) {
             let err293 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 } };
             vErrors === null ? vErrors = [err293] : vErrors.push(err293), errors++;
           }
-        if (data341.by !== void 0 && (validate56(data341.by, { instancePath: instancePath + "/sign_off/by", parentData: data341, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data341.date !== void 0 && (validate53(data341.date, { instancePath: instancePath + "/sign_off/date", parentData: data341, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data341.plan_revision !== void 0) {
-          let data344 = data341.plan_revision;
-          if (typeof data344 == "string") {
-            if (func2(data344) > 40) {
+        if (data342.by !== void 0 && (validate56(data342.by, { instancePath: instancePath + "/sign_off/by", parentData: data342, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data342.date !== void 0 && (validate53(data342.date, { instancePath: instancePath + "/sign_off/date", parentData: data342, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data342.plan_revision !== void 0) {
+          let data345 = data342.plan_revision;
+          if (typeof data345 == "string") {
+            if (func2(data345) > 40) {
               let err294 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
               vErrors === null ? vErrors = [err294] : vErrors.push(err294), errors++;
             }
@@ -4591,14 +4591,14 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err295] : vErrors.push(err295), errors++;
           }
         }
-        if (data341.open_holds !== void 0) {
-          let data345 = data341.open_holds;
-          if (typeof data345 == "string") {
-            if (func2(data345) > 400) {
+        if (data342.open_holds !== void 0) {
+          let data346 = data342.open_holds;
+          if (typeof data346 == "string") {
+            if (func2(data346) > 400) {
               let err296 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err296] : vErrors.push(err296), errors++;
             }
-            if (func2(data345) < 1) {
+            if (func2(data346) < 1) {
               let err297 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/minLength", keyword: "minLength", params: { limit: 1 } };
               vErrors === null ? vErrors = [err297] : vErrors.push(err297), errors++;
             }
@@ -4607,18 +4607,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err298] : vErrors.push(err298), errors++;
           }
         }
-        if (data341.digests !== void 0) {
-          let data346 = data341.digests;
-          if (data346 && typeof data346 == "object" && !Array.isArray(data346)) {
-            for (let key42 in data346)
+        if (data342.digests !== void 0) {
+          let data347 = data342.digests;
+          if (data347 && typeof data347 == "object" && !Array.isArray(data347)) {
+            for (let key42 in data347)
               if (!(key42 === "plan" || key42 === "planish" || key42 === "facts" || key42 === "packs")) {
                 let err299 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 } };
                 vErrors === null ? vErrors = [err299] : vErrors.push(err299), errors++;
               }
-            if (data346.plan !== void 0) {
-              let data347 = data346.plan;
-              if (typeof data347 == "string") {
-                if (func2(data347) > 100) {
+            if (data347.plan !== void 0) {
+              let data348 = data347.plan;
+              if (typeof data348 == "string") {
+                if (func2(data348) > 100) {
                   let err300 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err300] : vErrors.push(err300), errors++;
                 }
@@ -4627,10 +4627,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err301] : vErrors.push(err301), errors++;
               }
             }
-            if (data346.planish !== void 0) {
-              let data348 = data346.planish;
-              if (typeof data348 == "string") {
-                if (func2(data348) > 40) {
+            if (data347.planish !== void 0) {
+              let data349 = data347.planish;
+              if (typeof data349 == "string") {
+                if (func2(data349) > 40) {
                   let err302 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
                   vErrors === null ? vErrors = [err302] : vErrors.push(err302), errors++;
                 }
@@ -4639,37 +4639,37 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err303] : vErrors.push(err303), errors++;
               }
             }
-            if (data346.facts !== void 0) {
-              let data349 = data346.facts;
-              if (!(typeof data349 == "number" && !(data349 % 1) && !isNaN(data349) && isFinite(data349))) {
+            if (data347.facts !== void 0) {
+              let data350 = data347.facts;
+              if (!(typeof data350 == "number" && !(data350 % 1) && !isNaN(data350) && isFinite(data350))) {
                 let err304 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
                 vErrors === null ? vErrors = [err304] : vErrors.push(err304), errors++;
               }
-              if (typeof data349 == "number" && isFinite(data349) && (data349 < 1 || isNaN(data349))) {
+              if (typeof data350 == "number" && isFinite(data350) && (data350 < 1 || isNaN(data350))) {
                 let err305 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
                 vErrors === null ? vErrors = [err305] : vErrors.push(err305), errors++;
               }
             }
-            if (data346.packs !== void 0) {
-              let data350 = data346.packs;
-              if (Array.isArray(data350)) {
-                if (data350.length > 40) {
+            if (data347.packs !== void 0) {
+              let data351 = data347.packs;
+              if (Array.isArray(data351)) {
+                if (data351.length > 40) {
                   let err306 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
                   vErrors === null ? vErrors = [err306] : vErrors.push(err306), errors++;
                 }
-                let len25 = data350.length;
+                let len25 = data351.length;
                 for (let i25 = 0; i25 < len25; i25++) {
-                  let data351 = data350[i25];
-                  if (data351 && typeof data351 == "object" && !Array.isArray(data351)) {
-                    for (let key43 in data351)
+                  let data352 = data351[i25];
+                  if (data352 && typeof data352 == "object" && !Array.isArray(data352)) {
+                    for (let key43 in data352)
                       if (!(key43 === "pack" || key43 === "version" || key43 === "digest")) {
                         let err307 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 } };
                         vErrors === null ? vErrors = [err307] : vErrors.push(err307), errors++;
                       }
-                    if (data351.pack !== void 0) {
-                      let data352 = data351.pack;
-                      if (typeof data352 == "string") {
-                        if (func2(data352) > 200) {
+                    if (data352.pack !== void 0) {
+                      let data353 = data352.pack;
+                      if (typeof data353 == "string") {
+                        if (func2(data353) > 200) {
                           let err308 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err308] : vErrors.push(err308), errors++;
                         }
@@ -4678,10 +4678,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err309] : vErrors.push(err309), errors++;
                       }
                     }
-                    if (data351.version !== void 0) {
-                      let data353 = data351.version;
-                      if (typeof data353 == "string") {
-                        if (func2(data353) > 100) {
+                    if (data352.version !== void 0) {
+                      let data354 = data352.version;
+                      if (typeof data354 == "string") {
+                        if (func2(data354) > 100) {
                           let err310 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
                           vErrors === null ? vErrors = [err310] : vErrors.push(err310), errors++;
                         }
@@ -4690,10 +4690,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err311] : vErrors.push(err311), errors++;
                       }
                     }
-                    if (data351.digest !== void 0) {
-                      let data354 = data351.digest;
-                      if (typeof data354 == "string") {
-                        if (func2(data354) > 100) {
+                    if (data352.digest !== void 0) {
+                      let data355 = data352.digest;
+                      if (typeof data355 == "string") {
+                        if (func2(data355) > 100) {
                           let err312 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
                           vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
                         }
@@ -4717,32 +4717,32 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err316] : vErrors.push(err316), errors++;
           }
         }
-        data341.note !== void 0 && (validate66(data341.note, { instancePath: instancePath + "/sign_off/note", parentData: data341, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+        data342.note !== void 0 && (validate66(data342.note, { instancePath: instancePath + "/sign_off/note", parentData: data342, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
         let err317 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err317] : vErrors.push(err317), errors++;
       }
     }
     if (data.record !== void 0) {
-      let data356 = data.record;
-      if (data356 && typeof data356 == "object" && !Array.isArray(data356)) {
-        for (let key44 in data356)
+      let data357 = data.record;
+      if (data357 && typeof data357 == "object" && !Array.isArray(data357)) {
+        for (let key44 in data357)
           if (!(key44 === "kept" || key44 === "where" || key44 === "until" || key44 === "owner_gets")) {
             let err318 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 } };
             vErrors === null ? vErrors = [err318] : vErrors.push(err318), errors++;
           }
-        if (data356.kept !== void 0) {
-          let data357 = data356.kept;
-          if (Array.isArray(data357)) {
-            if (data357.length > 200) {
+        if (data357.kept !== void 0) {
+          let data358 = data357.kept;
+          if (Array.isArray(data358)) {
+            if (data358.length > 200) {
               let err319 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err319] : vErrors.push(err319), errors++;
             }
-            let len26 = data357.length;
+            let len26 = data358.length;
             for (let i26 = 0; i26 < len26; i26++) {
-              let data358 = data357[i26];
-              if (typeof data358 == "string") {
-                if (func2(data358) > 200) {
+              let data359 = data358[i26];
+              if (typeof data359 == "string") {
+                if (func2(data359) > 200) {
                   let err320 = { instancePath: instancePath + "/record/kept/" + i26, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err320] : vErrors.push(err320), errors++;
                 }
@@ -4756,10 +4756,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err322] : vErrors.push(err322), errors++;
           }
         }
-        if (data356.where !== void 0) {
-          let data359 = data356.where;
-          if (typeof data359 == "string") {
-            if (func2(data359) > 200) {
+        if (data357.where !== void 0) {
+          let data360 = data357.where;
+          if (typeof data360 == "string") {
+            if (func2(data360) > 200) {
               let err323 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err323] : vErrors.push(err323), errors++;
             }
@@ -4768,18 +4768,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err324] : vErrors.push(err324), errors++;
           }
         }
-        if (data356.until !== void 0 && (validate53(data356.until, { instancePath: instancePath + "/record/until", parentData: data356, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data356.owner_gets !== void 0) {
-          let data361 = data356.owner_gets;
-          if (Array.isArray(data361)) {
-            if (data361.length > 60) {
+        if (data357.until !== void 0 && (validate53(data357.until, { instancePath: instancePath + "/record/until", parentData: data357, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data357.owner_gets !== void 0) {
+          let data362 = data357.owner_gets;
+          if (Array.isArray(data362)) {
+            if (data362.length > 60) {
               let err325 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/maxItems", keyword: "maxItems", params: { limit: 60 } };
               vErrors === null ? vErrors = [err325] : vErrors.push(err325), errors++;
             }
-            let len27 = data361.length;
+            let len27 = data362.length;
             for (let i27 = 0; i27 < len27; i27++) {
-              let data362 = data361[i27];
-              if (typeof data362 == "string") {
-                if (func2(data362) > 200) {
+              let data363 = data362[i27];
+              if (typeof data363 == "string") {
+                if (func2(data363) > 200) {
                   let err326 = { instancePath: instancePath + "/record/owner_gets/" + i27, schemaPath: "#/properties/record/properties/owner_gets/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err326] : vErrors.push(err326), errors++;
                 }

@@ -4,6 +4,7 @@ import type { SettledMaterial } from '../../steel/settling/settle-material.ts';
 import { steelRank } from '../../steel/strength-class.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
+import { isNoBodyWorkOf } from '../papers/matter-of.ts';
 import { surveyCitations } from '../papers/survey-references.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
 import type { JointSurvey, PartSurvey, Survey } from '../survey.ts';
@@ -20,7 +21,7 @@ export function ownCiteFacts(
   const cited = (cites: typeof joint.gap_cite, key: string): Fact =>
     computed(
       surveyCitations(listOf(cites), () => `${at}/${key}`, survey.referenceById).some(
-        ({ standing }) => standing === 'covers',
+        ({ standing, reference }) => standing === 'covers' && !isNoBodyWorkOf(own, reference),
       ),
       `${at}/${key}`,
     );

@@ -3,7 +3,7 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { computedOr } from '../make-fact.ts';
 import { isWeldedIn } from '../part/part-kinds.ts';
-import type { CitationSurvey, OperationSurvey } from '../survey.ts';
+import type { OperationSurvey, PartSurvey, ReferenceSurvey } from '../survey.ts';
 
 /** Where in the body something lies; `hung` is what comes off whole, and whose pages tell of no welding of the body. */
 type Region = 'front' | 'side' | 'rear' | 'top' | 'hung';
@@ -75,16 +75,11 @@ export function citedForOtherPart({
 }: OperationSurvey): Readonly<
   Record<Extract<FactNames['operation'], 'operation.cited_for_other_part'>, Fact>
 > {
-  const { kind, name } = part.part;
-  const isAsked =
-    works === true && isWeldedIn(kind) && operation.do !== 'remove and refit' && citations.length > 0;
-  const own = kind === undefined ? undefined : regionsOf[kind];
-  const off =
+  const isAsked = works === true && operation.do !== 'remove and refit' && citations.length > 0;
+  const isOff =
     isAsked &&
-    own !== undefined &&
-    citations.every((citation) => isOff(citation, own, `${kind ?? ''} ${name ?? ''}`))
-      ? citations[0]
-      : undefined;
+    citations.every(({ reference }) => reference !== undefined && isTitledForOtherPart(reference, part));
+  const off = isOff ? citations[0] : undefined;
   return {
     'operation.cited_for_other_part': computedOr(
       off?.reference === undefined
@@ -96,11 +91,30 @@ export function citedForOtherPart({
   };
 }
 
-function isOff({ reference }: CitationSurvey, own: readonly Region[], part: string): boolean {
-  const title = reference?.reference.title;
-  if (title === undefined || sharesWord(title, part) || general.test(title)) return false;
-  const said = named.filter(([words]) => words.test(title)).flatMap(([, regions]) => regions);
+/** Whether the title of a document names another part than this one, which is welded into the body, and none that borders on it. */
+export function isTitledForOtherPart(
+  { reference: { title } }: ReferenceSurvey,
+  { part: { kind, name } }: PartSurvey,
+): boolean {
+  const own = kind === undefined || !isWeldedIn(kind) ? undefined : regionsOf[kind];
+  if (own === undefined || title === undefined) return false;
+  if (sharesWord(title, `${kind ?? ''} ${name ?? ''}`) || general.test(title)) return false;
+  const said = regionsNamed(title);
   return said.length > 0 && !said.some((region) => own.includes(region));
+}
+
+/** Whether the title of a document names parts, and none of these. */
+export function isTitledForNone(
+  { reference: { title } }: ReferenceSurvey,
+  parts: readonly PartSurvey[],
+): boolean {
+  if (title === undefined || general.test(title)) return false;
+  const isOne = parts.some(({ part: { kind, name } }) => sharesWord(title, `${kind ?? ''} ${name ?? ''}`));
+  return !isOne && regionsNamed(title).length > 0;
+}
+
+function regionsNamed(title: string): readonly Region[] {
+  return named.filter(([words]) => words.test(title)).flatMap(([, regions]) => regions);
 }
 
 /** Words that tell where, not what. */
