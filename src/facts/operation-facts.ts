@@ -17,6 +17,7 @@ import { goesOnWithoutWelding, loadNotTold } from './part/part-kinds.ts';
 import { joinedAtOneEnd } from './part/joined-at-one-end.ts';
 import { unjoinedTo } from './part/unjoined-to.ts';
 import { cutShifted } from './cut-shifted.ts';
+import { citedForOtherPart } from './papers/cited-for-other-part.ts';
 import { citedForOtherSide } from './papers/cited-for-other-side.ts';
 import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
@@ -58,6 +59,7 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
   packNotPlaced,
   unitAbove,
   (_survey: Survey, one: OperationSurvey) => citedForOtherSide(one),
+  (_survey: Survey, one: OperationSurvey) => citedForOtherPart(one),
   (_survey: Survey, one: OperationSurvey) => cutShifted(one),
   (_survey: Survey, one: OperationSurvey) => heatTold(one),
   orderOfSteps,
@@ -77,6 +79,7 @@ type OfOtherGroups =
   | keyof ReturnType<typeof packNotPlaced>
   | keyof ReturnType<typeof unitAbove>
   | keyof ReturnType<typeof citedForOtherSide>
+  | keyof ReturnType<typeof citedForOtherPart>
   | keyof ReturnType<typeof cutShifted>
   | keyof ReturnType<typeof heatTold>
   | keyof ReturnType<typeof orderOfSteps>

@@ -87,7 +87,7 @@ export interface PlanVehicle {
   /** Second place on the vehicle where it was read and agreed. */
   readonly confirmed_at?: string;
   /** Market that the vehicle was built for. */
-  readonly market?: 'united-states' | 'canada' | 'north-america' | 'china' | 'european-union' | 'united-kingdom' | 'japan' | 'korea' | 'australia' | 'india' | 'mexico' | 'other';
+  readonly market?: Market;
   /** Light: car, or other vehicle up to 4536 kg gross rating. */
   readonly weight_class?: 'light' | 'heavy';
   readonly build_date?: PlanDate;
@@ -366,6 +366,8 @@ export interface PlanMeasurements {
   readonly tolerance?: Size;
   /** The place in a listed reference of the maker that states tolerances above 3 mm. Without it a wider tolerance is the plan’s own word. */
   readonly tolerance_cite?: Cites;
+  /** The widest tolerance that the page under `tolerance_cite` states, copied from it. Asked for where the plan has one above 5 mm. */
+  readonly tolerance_of_page?: Size;
   /** Day of the measurement before the repair. */
   readonly before?: Moment;
   /** Day of the measurement of the clamped part. */
@@ -873,6 +875,9 @@ export interface Cite {
 /** One citation, or several. */
 export type Cites = readonly Cite[] | Cite;
 
+/** A market. */
+export type Market = 'united-states' | 'canada' | 'north-america' | 'china' | 'european-union' | 'united-kingdom' | 'japan' | 'korea' | 'australia' | 'india' | 'mexico' | 'other';
+
 /** Vehicles that a document says it is for. */
 export interface Covers {
   /** Maker named by the document. */
@@ -889,6 +894,8 @@ export interface Covers {
   readonly vin_range?: CoversVinRange;
   /** First and last build date that the document covers, both included. */
   readonly built?: CoversBuilt;
+  /** Markets that the document covers, where it names any. Left out, it says nothing of markets. */
+  readonly markets?: readonly Market[];
   /** Plants that the document covers. */
   readonly plants?: readonly string[];
 }

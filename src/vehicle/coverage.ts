@@ -1,5 +1,6 @@
 import { formatDay } from '../quantity/format-day.ts';
 import { inVinRange } from './vin-range.ts';
+import { maySameMarket } from './same-market.ts';
 import { sameName } from './same-name.ts';
 
 export interface CoveredVehicle {
@@ -11,6 +12,7 @@ export interface CoveredVehicle {
   /** Days since 1970-01-01. */
   readonly buildDate?: number | undefined;
   readonly plant?: string | undefined;
+  readonly market?: string | undefined;
 }
 
 /** What a document states about the vehicles that it is for. All ends are included; build dates are days since 1970-01-01. */
@@ -22,9 +24,11 @@ export interface Covers {
   readonly vinRange?: { readonly from: string; readonly to: string } | undefined;
   readonly buildRange?: { readonly from: number; readonly to: number } | undefined;
   readonly plants?: readonly string[] | undefined;
+  readonly markets?: readonly string[] | undefined;
 }
 
-export type CoverageMismatch = 'maker' | 'model' | 'body' | 'year' | 'vin range' | 'build date' | 'plant';
+export type CoverageMismatch =
+  'maker' | 'model' | 'body' | 'year' | 'vin range' | 'build date' | 'plant' | 'market';
 
 export type Coverage =
   | { readonly covers: 'yes' }
@@ -39,8 +43,8 @@ type Answer =
 
 /**
  * Whether a document is for this vehicle. Maker, model, body and model year must all be stated on both sides: a
- * document that does not say what it is for covers nothing. VIN range, build dates and plants count only when the
- * document states them. One known mismatch settles it, whatever else is unknown.
+ * document that does not say what it is for covers nothing. VIN range, build dates, plants and markets count only when
+ * the document states them. One known mismatch settles it, whatever else is unknown.
  */
 export function coverage(vehicle: CoveredVehicle, covers: Covers | undefined): Coverage {
   if (covers === undefined) {
@@ -64,6 +68,7 @@ export function coverage(vehicle: CoveredVehicle, covers: Covers | undefined): C
     covers.plants === undefined
       ? 'match'
       : oneName('plant', vehicle.plant, covers.plants, "the reference's plants"),
+    oneMarket(vehicle.market, covers.markets),
   ];
 
   const mismatches = answers.flatMap((answer) => (answer !== 'match' && 'because' in answer ? [answer] : []));
@@ -90,6 +95,13 @@ function oneName(
   if (own === undefined || own.trim() === '') return notStated(`the vehicle's ${what}`);
   if (names.some((name) => sameName(name, own))) return 'match';
   return { because: what, mismatch: `${what} ${names.join(', ')}, not ${own.trim()}` };
+}
+
+function oneMarket(own: string | undefined, covered: Covers['markets']): Answer {
+  if (covered === undefined || covered.length === 0) return 'match';
+  if (own === undefined) return notStated("the vehicle's market");
+  if (covered.some((one) => maySameMarket(one, own))) return 'match';
+  return { because: 'market', mismatch: `market ${covered.join(', ')}, not ${own}` };
 }
 
 function modelYear(own: number | undefined, covered: Covers['years']): Answer {

@@ -177,6 +177,22 @@ describe('coverage, narrower statements', () => {
       'cannot tell',
     );
   });
+  it('asks for the market only when the document names markets', () => {
+    const american = { ...vehicle, market: 'united-states' };
+    expect(coverage(american, covers).covers).toBe('yes');
+    expect(coverage(american, { ...covers, markets: [] }).covers).toBe('yes');
+    expect(coverage(american, { ...covers, markets: ['japan', 'united-states'] }).covers).toBe('yes');
+    expect(coverage(american, { ...covers, markets: ['north-america'] }).covers).toBe('yes');
+    expect(coverage(american, { ...covers, markets: ['canada', 'japan'] })).toEqual({
+      covers: 'no',
+      because: ['market'],
+      reason: 'The reference covers market canada, japan, not united-states.',
+    });
+    expect(coverage(vehicle, { ...covers, markets: ['japan'] })).toMatchObject({
+      covers: 'cannot tell',
+      missing: ["the vehicle's market"],
+    });
+  });
 });
 
 describe('coverage, properties', () => {

@@ -32,7 +32,8 @@ import { noMethod } from '../goes-on-unsaid.ts';
 import type { JointMatter } from './joint-matter.ts';
 import { assumed, computed, computedOr, stated, statedOr, unknown } from '../make-fact.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
-import type { CitationStanding, JointSurvey, PartSurvey, Survey } from '../survey.ts';
+import type { CitationStanding, JointSurvey, PartSurvey } from '../survey.ts';
+import { isNoBodyWorkOf } from '../papers/matter-of.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
 import { unreadAt } from '../unread.ts';
 
@@ -134,7 +135,7 @@ function sheetFacts(
     ),
     'joint.adhesive_left_out': adhesiveLeftOut(matter),
     'joint.insulated': insulatedFact(joint, to, at),
-    'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
+    'joint.citation': computed(jointCitation(matter), `${at}/cite`),
     'joint.insert_stated': computed(
       joint.insert?.grade !== undefined && joint.insert.thickness !== undefined,
       `${at}/insert`,
@@ -195,9 +196,15 @@ function onStructure(own: PartSurvey, stack: readonly (PartSurvey | undefined)[]
     : computed(false, at);
 }
 
-function jointCitation(survey: Survey, joint: JointSurvey['joint'], at: string): CitationStanding {
+/** A page that draws no joint of this part, since it is of another matter or part, is none of the joint's. */
+function jointCitation({
+  survey,
+  operation,
+  one: { joint, at },
+}: JointMatter): CitationStanding | 'other matter' {
   const cites = surveyCitations(listOf(joint.cite), () => `${at}/cite`, survey.referenceById);
-  return bestCitation(cites)?.standing ?? 'none';
+  const own = cites.filter(({ reference }) => !isNoBodyWorkOf(operation.part, reference));
+  return bestCitation(own)?.standing ?? (cites.length === 0 ? 'none' : 'other matter');
 }
 
 /** A coupon tells of the joint only when it was torn before. Days alone are compared: on one day the order is not told. */

@@ -32,6 +32,6 @@ export class JointMatter {
   }
 
   get pattern(): PatternSurvey {
-    return (this.#pattern ??= surveyPattern(this.survey, this.one));
+    return (this.#pattern ??= surveyPattern(this.survey, this.operation, this.one));
   }
 }

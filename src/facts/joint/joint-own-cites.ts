@@ -5,6 +5,7 @@ import { steelRank } from '../../steel/strength-class.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
 import { whyNot } from '../papers/cited-elsewhere.ts';
+import { isNoBodyWorkOf } from '../papers/matter-of.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
 import type { JointSurvey, PartSurvey, Survey } from '../survey.ts';
@@ -25,7 +26,7 @@ export function ownCiteFacts(
   const cited = (cites: typeof joint.gap_cite, key: string): Fact =>
     computed(
       surveyCitations(listOf(cites), () => `${at}/${key}`, survey.referenceById).some(
-        ({ standing }) => standing === 'covers',
+        ({ standing, reference }) => standing === 'covers' && !isNoBodyWorkOf(own, reference),
       ),
       `${at}/${key}`,
     );

@@ -3,7 +3,9 @@ import { margin } from '../../joint/margin.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
-import type { JointSurvey, Survey } from '../survey.ts';
+import type { JointSurvey, OperationSurvey, ReferenceSurvey, Survey } from '../survey.ts';
+import { isTitledForNone } from '../papers/cited-for-other-part.ts';
+import { isNoBodyWorkOf } from '../papers/matter-of.ts';
 import { surveyCitations } from '../papers/survey-references.ts';
 
 type PatternFact =
@@ -20,13 +22,17 @@ export interface PatternSurvey {
   readonly standing: Standing;
   /** In what the joint departs from it, or what of it is open. */
   readonly text?: string;
-  /** A page of this vehicle, with its place, is cited for it; without one no number of it counts. */
+  /** A page of this vehicle on such work, with its place, is cited for it; without one no number of it counts. */
   readonly isCited: boolean;
   /** The distance that the cited page states, mm. */
   readonly pitchMm?: number;
 }
 
-export function surveyPattern(survey: Survey, { joint, at }: JointSurvey): PatternSurvey {
+export function surveyPattern(
+  survey: Survey,
+  operation: OperationSurvey,
+  { joint, at }: JointSurvey,
+): PatternSurvey {
   const { pattern } = joint;
   if (pattern === undefined) return { standing: 'none', isCited: false };
   const isCited = surveyCitations(
@@ -35,10 +41,25 @@ export function surveyPattern(survey: Survey, { joint, at }: JointSurvey): Patte
     survey.referenceById,
   ).some(
     ({ standing, place, reference }) =>
-      standing === 'covers' && (place !== undefined || reference?.reference.single_sheet === true),
+      standing === 'covers' &&
+      !isOfOtherWork(survey, operation, joint, reference) &&
+      (place !== undefined || reference?.reference.single_sheet === true),
   );
   const pitchMm = isCited ? quantityOf(pattern.pitch, 'length') : undefined;
   return { isCited, ...standingOf(joint, pattern, isCited), ...(pitchMm === undefined ? {} : { pitchMm }) };
+}
+
+/** A page of other work, or of a document that the operation does not cite and whose title names neither of the parts that are joined. */
+function isOfOtherWork(
+  { partById }: Survey,
+  { part, citations }: OperationSurvey,
+  { to }: Joint,
+  reference: ReferenceSurvey | undefined,
+): boolean {
+  if (isNoBodyWorkOf(part, reference)) return true;
+  if (reference === undefined || citations.some((one) => one.reference === reference)) return false;
+  const partner = to === undefined ? undefined : partById.get(to);
+  return isTitledForNone(reference, partner === undefined ? [part] : [part, partner]);
 }
 
 export function patternFacts(

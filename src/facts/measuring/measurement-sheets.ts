@@ -21,6 +21,7 @@ import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import type { Survey } from '../survey.ts';
 import { unreadAt } from '../unread.ts';
+import { widestTolerance } from './widest-tolerance.ts';
 import { wrongSideFact } from './wrong-side.ts';
 import { zeroPointFacts } from './zero-points.ts';
 
@@ -35,6 +36,7 @@ const measurementFacts: FactGroups<[Survey, PlanMeasurements, MeasuredBody], Fac
     (survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) =>
       exchangedFacts(body, survey.context.stage === 'release'),
     measuredWorkFacts,
+    widestTolerance,
     (survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) => ({
       'measurement.wrong_side': wrongSideFact(survey, body),
     }),
@@ -45,6 +47,7 @@ type OfOtherGroups =
   | keyof ReturnType<typeof datumFacts>
   | keyof ReturnType<typeof exchangedFacts>
   | keyof ReturnType<typeof measuredWorkFacts>
+  | keyof ReturnType<typeof widestTolerance>
   | 'measurement.wrong_side';
 
 /** The measuring as a whole, and each point and opening. None when the plan has no measurements. */

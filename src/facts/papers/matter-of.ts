@@ -1,6 +1,7 @@
 import type { Cites, Matter } from '../../generated/plan-types.ts';
 import { listOf } from '../quantity-of.ts';
 import type { PartSurvey, ReferenceSurvey, Survey } from '../survey.ts';
+import { isTitledForOtherPart } from './cited-for-other-part.ts';
 
 /** Words of a title that name a matter. What names two is of both. */
 const words: Readonly<Record<Matter, RegExp>> = {
@@ -114,6 +115,12 @@ export function mattersOfBolting({ part: { kind } }: PartSurvey): readonly Matte
     default:
       return undefined;
   }
+}
+
+/** Whether a document cannot be what work at the body rests on: it is about other matters, or by its title about another part. */
+export function isNoBodyWorkOf(part: PartSurvey, reference: ReferenceSurvey | undefined): boolean {
+  if (reference === undefined || !isBody(part)) return false;
+  return isOfOther(reference, ['body structure'], part) || isTitledForOtherPart(reference, part);
 }
 
 export function isRunningGear({ part: { kind } }: PartSurvey): boolean {

@@ -7,6 +7,7 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { dayOf, listOf, whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, ReferenceSurvey, Survey } from '../survey.ts';
 import { nameDocument, successorOf } from './superseded.ts';
+import { titledForOther } from './titled-for-other.ts';
 import { aboutOf } from './matter-of.ts';
 import { laterPage } from './later-page.ts';
 import type { Paper } from './survey-papers.ts';
@@ -35,6 +36,11 @@ export function referenceFacts(
       'Wherever it is leant on beside operations, the place in it is stated.',
     ),
     'reference.other_matter': otherMatter(one, papers),
+    'reference.titled_for_other': computedOr(
+      titledForOther(reference, survey.plan.vehicle),
+      `${at}/title`,
+      'Its title names no years, body or market, or those of this vehicle.',
+    ),
     'reference.newer_listed': computedOr(
       resting.length > 0 || papers.length > 0 ? newerListed(survey, one) : undefined,
       `${at}/revision`,

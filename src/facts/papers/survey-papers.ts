@@ -199,7 +199,13 @@ function ofPart(survey: Survey, one: PartSurvey): readonly Leaning[] {
         }))),
   ]);
   return [
-    { cites: part.cosmetic_by, at: `${at}/cosmetic_by`, what: `that ${name} carries no crash load` },
+    {
+      cites: part.cosmetic_by,
+      at: `${at}/cosmetic_by`,
+      what: `that ${name} carries no crash load`,
+      matters: isBody(one) ? bodyWork : undefined,
+      of: one,
+    },
     {
       cites: part.damage?.tolerable_by,
       at: `${at}/damage/tolerable_by`,

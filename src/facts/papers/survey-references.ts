@@ -96,8 +96,8 @@ function nameOf(reference: PlanReferencesItem): string {
 }
 
 function vehicleOf(plan: Plan): Parameters<typeof coverage>[0] {
-  const { maker, model, body, model_year, vin, build_date, plant } = plan.vehicle;
-  return { maker, model, body, modelYear: model_year, vin, buildDate: dayOf(build_date), plant };
+  const { maker, model, body, model_year, vin, build_date, plant, market } = plan.vehicle;
+  return { maker, model, body, modelYear: model_year, vin, buildDate: dayOf(build_date), plant, market };
 }
 
 function coversOf(covers: StatedCovers | undefined): Covers | undefined {
@@ -115,6 +115,7 @@ function coversOf(covers: StatedCovers | undefined): Covers | undefined {
     buildRange:
       covers.built === undefined ? undefined : { from: built.from ?? Number.NaN, to: built.to ?? Number.NaN },
     plants: covers.plants,
+    markets: covers.markets,
   };
 }
 

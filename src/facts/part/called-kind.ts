@@ -6,7 +6,13 @@ import { carriesCrashLoad } from './part-kinds.ts';
  * judged as a rail, a "Door ring, left" listed as a reinforcement as a ring. Undefined where the name says nothing of the sort.
  */
 export function calledKind({ name, kind }: Part): PartKind | undefined {
-  const called = name === undefined ? undefined : kindNamed(name);
+  const exact = name === undefined ? undefined : kindNamed(name);
+  // A reinforcement of a ring may lie on it and be none; of what says little its piece is judged as the whole.
+  const piece =
+    exact === undefined && name !== undefined && (kind === undefined || barelySays.has(kind))
+      ? kindNamed(name.replaceAll(pieces, ' '))
+      : undefined;
+  const called = exact ?? (piece === 'door ring' ? undefined : piece);
   if (called === undefined || called === kind) return undefined;
   const isRingUnderOtherName = called === 'door ring' && (kind === undefined || couldBeRing.has(kind));
   const isStructureUnderOtherName = kind === undefined || saysLittle.has(kind);
@@ -45,6 +51,12 @@ const saysLittle: ReadonlySet<PartKind> = new Set<PartKind>([
   ] as const),
 ]);
 
+/** Kinds that say nothing of what a part is: its name does. */
+const barelySays: ReadonlySet<PartKind> = new Set<PartKind>(['bracket', 'other']);
+
+/** What names a piece of a part. What is fitted at one (a holder, a trim, a brace, a plate) is none. */
+const pieces = /\b(?:reinforcement|reinforcing|extension|section|stub|foot|half|end|tip)\b/gi;
+
 /** Trade words for the kinds that carry crash load, without the side. */
 const words: Readonly<Record<string, PartKind>> = {
   'door ring': 'door ring',
@@ -53,6 +65,10 @@ const words: Readonly<Record<string, PartKind>> = {
   'b pillar': 'b-pillar',
   'c pillar': 'c-pillar',
   'd pillar': 'd-pillar',
+  'a post': 'a-pillar',
+  'b post': 'b-pillar',
+  'c post': 'c-pillar',
+  'd post': 'd-pillar',
   sill: 'sill',
   rocker: 'sill',
   'front rail': 'front rail',
@@ -62,6 +78,8 @@ const words: Readonly<Record<string, PartKind>> = {
   crossmember: 'crossmember',
   'cross member': 'crossmember',
   'strut tower': 'strut tower',
+  'shock tower': 'strut tower',
+  'spring tower': 'strut tower',
   apron: 'apron',
   bulkhead: 'bulkhead',
   'bumper beam': 'bumper beam',

@@ -10,6 +10,7 @@ import { citedForOther } from '../papers/matter-of.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import { narrowTool } from './narrow-tool.ts';
 import { radarThere } from './radar-there.ts';
+import { sensorThere } from './sensor-there.ts';
 import { scanExcuse } from './scan-excuse.ts';
 import { saysNone } from './step-draft.ts';
 import type { StepDraft } from './step-draft.ts';
@@ -19,7 +20,7 @@ import { weldingMoments } from './work-moments.ts';
 type CheckFact = Extract<
   FactNames['step'],
   | `step.${'cited_elsewhere' | 'wait_cited_elsewhere' | 'proof_denied' | 'battery_kept' | 'battery_dented'}`
-  | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'cited_for_other_matter' | 'waived_after'}`
+  | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'sensor_there' | 'cited_for_other_matter' | 'waived_after'}`
   | `step.${'tool_stated' | 'tool_narrow'}`
 >;
 
@@ -69,6 +70,7 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
         ? computedOr(excuse, `${at}/not_possible`, 'No reason is given, or one of the vehicle’s own.')
         : other,
     'step.radar_there': radarThere(survey, draft),
+    'step.sensor_there': sensorThere(survey, draft),
     'step.tool_stated': computed(isToolTold(survey, draft), `${at}/tool`),
     'step.tool_narrow': computedOr(
       narrowTool(scanOf(survey, draft)?.tool),

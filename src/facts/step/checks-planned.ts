@@ -33,9 +33,12 @@ function notPlanned(survey: Survey): string | undefined {
   );
 }
 
-/** A step that is said not to be planned, and has no page or result that answers for it. */
+/**
+ * A step that is said not to be planned. A page beside it tells how the check is made; only "not required" and "not fitted", which are
+ * results, say that it need not be.
+ */
 function isLeftOut({ step, result }: StepDraft): boolean {
-  return result === undefined && step?.cite === undefined && isRefused(step);
+  return result === undefined && isRefused(step);
 }
 
 function isRefused(step: StepDraft['step']): boolean {

@@ -158,7 +158,7 @@ interface KeptUnit {
  * Deployed units in whose place the plan puts nothing new: by its list, or as parts that nothing replaces. One that is taken off is
  * answered for by a new restraint part: the one it sits at, the one of its name, or one that no other unit needs.
  */
-export function deployedKept({ plan, parts, partById }: Survey): readonly KeptUnit[] {
+export function deployedKept({ plan, parts, partById, context }: Survey): readonly KeptUnit[] {
   const listed = (plan.make_safe?.restraints?.units ?? []).map((unit, index) => ({
     unit,
     at: `/make_safe/restraints/units/${String(index)}`,
@@ -183,7 +183,11 @@ export function deployedKept({ plan, parts, partById }: Survey): readonly KeptUn
   return [
     ...kept.map(({ unit, at }) => ({ name: nameOf(unit), at })),
     ...parts
-      .filter((one) => isDeployed(one) && !isReplacedAnew(one))
+      // Before work begins a part of which nothing is written yet is still open.
+      .filter(
+        (one) =>
+          isDeployed(one) && !isReplacedAnew(one) && (context.stage !== 'start' || one.operations.length > 0),
+      )
       .map(({ name, at }) => ({ name, at: `${at}/damage` })),
   ];
 }

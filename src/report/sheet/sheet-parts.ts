@@ -135,7 +135,7 @@ function makerWords(facts: OperationShown['facts']): string | undefined {
 const standingWords: Readonly<Record<CitationStanding, string>> = {
   covers: 'covers this vehicle',
   'cannot tell': 'whether it covers this vehicle cannot be told',
-  'vin range': 'for other numbers, build dates or plants',
+  'vin range': 'for other numbers, build dates, plants or markets',
   'other year': 'for other model years',
   'other body': 'for another body',
   'other model': 'for another model',
