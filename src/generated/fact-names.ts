@@ -240,6 +240,7 @@ export interface FactNames {
     | 'part.foam_renewed'
     | 'part.drains_open'
     | 'part.drains_told_shut'
+    | 'part.inside_told_before_weld'
     | 'part.inside_before_bake'
     | 'part.radar_behind'
     | 'part.repaired_before'
@@ -312,6 +313,7 @@ export interface FactNames {
     | 'operation.earth_clamp_on'
     | 'operation.earth_clamp_distance'
     | 'operation.control_units_state'
+    | 'operation.opening_told'
     | 'operation.added_metal'
     | 'operation.added_metal_cited'
     | 'operation.film_cited'
@@ -455,6 +457,7 @@ export interface FactNames {
     | 'joint.coupon_bond'
     | 'joint.coupon_bond_text'
     | 'joint.coupon_recorded'
+    | 'joint.coupon_dated'
     | 'joint.spot_settings_stated'
     | 'joint.arc_settings_stated'
     | 'joint.settings_off'
@@ -471,6 +474,9 @@ export interface FactNames {
     | 'joint.insert_length'
     | 'joint.insert_lesser'
     | 'joint.insert_cited'
+    | 'joint.insert_share'
+    | 'joint.filler_cited'
+    | 'joint.access_cited'
     | 'joint.backed'
     | 'joint.gap_off'
     | 'joint.gap_cited'
@@ -496,6 +502,8 @@ export interface FactNames {
     | 'joint.edges_sealed'
     | 'joint.own_tools'
     | 'joint.preparation_fault'
+    | 'joint.hardened_coat_removed'
+    | 'joint.bond_product_unfit'
     | 'joint.steel_tools_named'
     | 'joint.has_adhesive'
     | 'joint.on_structure'
@@ -971,6 +979,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.foam_renewed': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated that the foam or pad is renewed.' },
   'part.drains_open': { kind: 'part', type: 'yes-no', description: 'Whether the drain holes of its cavity are open.' },
   'part.drains_told_shut': { kind: 'part', type: 'text', description: 'The words that say that the drain holes of its cavity are shut.' },
+  'part.inside_told_before_weld': { kind: 'part', type: 'text', description: 'The words on its cavity that put wax or primer inside before the part is joined in.' },
   'part.inside_before_bake': { kind: 'part', type: 'yes-no', description: 'Whether the inside was protected before the refinish was baked.' },
   'part.radar_behind': { kind: 'part', type: 'yes-no', description: 'Whether a radar looks through it.' },
   'part.repaired_before': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is named among the earlier repairs.' },
@@ -1042,6 +1051,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.earth_clamp_on': { kind: 'operation', type: 'word', words: ['same part', 'joined part', 'elsewhere on the body', 'wheel, hub or suspension', 'engine, gearbox or motor', 'control unit or its bracket', 'none needed'], description: 'On what the earth clamp sits: as stated, else by words of `earth_clamp` that leave no doubt that the current runs through a bearing, a gear or a control unit.' },
   'operation.earth_clamp_distance': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the earth clamp sits from the weld.' },
   'operation.control_units_state': { kind: 'operation', type: 'word', words: ['none near', 'unplugged', 'removed', 'left plugged in'], description: 'What becomes of control units near the current path: as stated, else by words of `control_units` that leave no doubt that they stay plugged in.' },
+  'operation.opening_told': { kind: 'operation', type: 'text', description: 'The words of a drilling that tell of an opening or of a plate over it, and not of a hole.' },
   'operation.added_metal': { kind: 'operation', type: 'text', description: 'Plate, patch or sleeve that the factory did not put there.' },
   'operation.added_metal_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited that asks for it.' },
   'operation.film_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for paint or filler before a sensor.' },
@@ -1182,6 +1192,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; not asked of others.' },
   'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
+  'joint.coupon_dated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the day of the coupon is stated.' },
   'joint.spot_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or force, current and time are stated.' },
   'joint.arc_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or wire and gas are stated.' },
   'joint.settings_off': { kind: 'joint', type: 'text', description: 'Which settings lie outside what is usual for such sheets, with the usual range.' },
@@ -1198,6 +1209,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
   'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
   'joint.insert_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the insert bears a citation of its own to a page of this vehicle.' },
+  'joint.insert_share': { kind: 'joint', type: 'number', description: 'Thickness of the insert, in thicknesses of the member.' },
+  'joint.filler_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the wire bears a citation of its own to a page of this vehicle.' },
+  'joint.access_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether access from one side bears a citation of its own to a page of this vehicle.' },
   'joint.backed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the seam has an insert or another backing.' },
   'joint.gap_off': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the root gap lies outside what is usual for the seam.' },
   'joint.gap_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the root gap bears a citation of its own to a page of this vehicle.' },
@@ -1223,6 +1237,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
   'joint.preparation_fault': { kind: 'joint', type: 'text', description: 'What the words on the preparation of the faces of a bond say that no adhesive holds on: thinner, an old coat, a night in between, nothing done.' },
+  'joint.hardened_coat_removed': { kind: 'joint', type: 'text', description: 'What says that the aluminium-silicon coat of a press-hardened sheet is taken off: words on the preparation of the faces, or a flange that is to be bare.' },
+  'joint.bond_product_unfit': { kind: 'joint', type: 'text', description: 'The words of the product that name what no part of a body is bonded with: silicone, seam sealer, tape.' },
   'joint.steel_tools_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the words on the preparation name tools or discs that are used on steel.' },
   'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },
   'joint.on_structure': { kind: 'joint', type: 'yes-no', description: 'Whether a part of the stack is structural: the part itself, or one that the joint names. A skin bonded over structure is joined to it.' },

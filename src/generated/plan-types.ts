@@ -1097,6 +1097,8 @@ export interface Joint {
   readonly pattern?: JointPattern;
   /** Whether a spot gun or riveter reaches the joint from both sides. */
   readonly access?: 'both sides' | 'one side';
+  /** The page that has spots or self-piercing rivets set from one side. A page cited at the joint speaks for the joint alone. */
+  readonly access_cite?: Cites;
   /** Centre of the joint to the sheet edge. */
   readonly edge?: Size;
   /** Hole diameter of a plug weld. */
@@ -1119,6 +1121,8 @@ export interface Joint {
   readonly factory_adhesive?: boolean;
   /** Wire or filler, by its standard designation. */
   readonly filler?: string;
+  /** The page that asks for a wire other than the usual one, as a stainless one in body steel. A page cited at the joint speaks for the seam alone. */
+  readonly filler_cite?: Cites;
   /** Shielding gas. */
   readonly gas?: string;
   /** What keeps unlike metals apart. */

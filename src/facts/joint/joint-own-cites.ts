@@ -9,9 +9,10 @@ import { listOf, quantityOf } from '../quantity-of.ts';
 import type { JointSurvey, PartSurvey, Survey } from '../survey.ts';
 
 type OwnCiteFact =
-  'joint.insert_lesser' | 'joint.insert_cited' | 'joint.gap_cited' | 'joint.flange_coat_cited';
+  | `joint.${'insert_lesser' | 'insert_share' | 'insert_cited'}`
+  | `joint.${'gap_cited' | 'flange_coat_cited' | 'filler_cited' | 'access_cited'}`;
 
-/** What is unusual in a seam and takes a page of its own: a lesser insert, another gap, primer in the joint. */
+/** What is unusual in a joint and takes a page of its own: a lesser insert, another gap, primer in the joint, another wire, one side. */
 export function ownCiteFacts(
   survey: Survey,
   { joint, at }: JointSurvey,
@@ -30,9 +31,16 @@ export function ownCiteFacts(
       `${at}/insert`,
       'The insert is no less than the member, or what would tell it is not stated.',
     ),
+    'joint.insert_share': computedOr(
+      insertShare(joint.insert, own),
+      `${at}/insert/thickness`,
+      'The thickness of the insert, or that of the member, is not stated.',
+    ),
     'joint.insert_cited': cited(joint.insert?.cite, 'insert/cite'),
     'joint.gap_cited': cited(joint.gap_cite, 'gap_cite'),
     'joint.flange_coat_cited': cited(joint.flange_coat_cite, 'flange_coat_cite'),
+    'joint.filler_cited': cited(joint.filler_cite, 'filler_cite'),
+    'joint.access_cited': cited(joint.access_cite, 'access_cite'),
   };
 }
 
@@ -50,6 +58,11 @@ function lesserIn(insert: JointSurvey['joint']['insert'], { part, material }: Pa
     said.push(`${insert.thickness ?? ''} in ${part.thickness ?? ''}`);
   }
   return said;
+}
+
+function insertShare(insert: JointSurvey['joint']['insert'], { part }: PartSurvey): number | undefined {
+  const [own, member] = [quantityOf(insert?.thickness, 'length'), quantityOf(part.thickness, 'length')];
+  return own === undefined || member === undefined || member <= 0 ? undefined : own / member;
 }
 
 /** By class first: within one class the least tensile strength tells. Another metal is none of the same. */
