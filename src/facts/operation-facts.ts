@@ -137,7 +137,8 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
       `${at}/clear_within`,
     ),
     'operation.earth_and_units_stated': computed(
-      operation.earth_clamp !== undefined && !saysNone(operation.control_units),
+      (operation.earth_clamp ?? operation.earth_clamp_on) !== undefined &&
+        (operation.control_units_state !== undefined || !saysNone(operation.control_units)),
       `${at}/earth_clamp`,
     ),
     ...currentPathFacts(operation, at),

@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:05afaeff4a64e764a867dabc4a654bff8f541827bd313395f18afdc80eb3c433":{"pack":"general","version":"1.0.0"},"sha256:0f5907bd9572495f99d5f634ed0aa6fba72c1d34b967ef7249118d91936a591f":{"pack":"general","version":"1.1.0"},"sha256:02ad6b6d2e9f645dfff02dcdf4ac4fbcdae31299765c5e8755918a78a2763661":{"pack":"general","version":"2.0.0"},"sha256:3a109907b7afe3e3b7f4ab4a2a2baf0ab99180cf219f7eada771f24af7f310e3":{"pack":"general","version":"3.0.0"}};
+  {"sha256:12478ff20fc671ae40f213872f9527ac34327ceadddafc34c48d1385bec0fddb":{"pack":"general","version":"1.0.0"},"sha256:1f92a43fedf133143b15a8c3ded643af02b6da813d330dc5e8ea2c4d1d25f7ea":{"pack":"general","version":"1.1.0"},"sha256:b4fc296f6b288f5caea7cbeb8d4641f29783ca73a163f9b8fbb2dad0d0a6af3d":{"pack":"general","version":"2.0.0"},"sha256:179073a2f14d81629c957b8ff3a09a5c049aa20448667860b09ea282c9174416":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'cb1bad3c21d9b2c3a8adcdf3b7b198ec7d7336b0359f409ec2f19472f98974d0');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '3f5358c5c998f0cc166b7bc2abde54cd9a7086dcd98bbcb4a4ed372f2551b71c');
   return packs;
 }
 

@@ -926,7 +926,7 @@ export type Grade = string;
 export type StrengthClass = 'mild' | 'high-strength' | 'advanced high-strength' | 'ultra-high-strength' | 'press-hardened' | 'aluminium' | 'stainless' | 'magnesium' | 'composite';
 
 /** What the part is. */
-export type PartKind = 'door ring' | 'a-pillar' | 'b-pillar' | 'c-pillar' | 'd-pillar' | 'sill' | 'sill reinforcement' | 'roof rail' | 'roof bow' | 'front rail' | 'rear rail' | 'apron' | 'strut tower' | 'crossmember' | 'bulkhead' | 'floor' | 'tunnel' | 'wheelhouse' | 'reinforcement' | 'bumper beam' | 'door beam' | 'battery tray' | 'subframe' | 'radiator support' | 'back panel' | 'side panel' | 'quarter panel' | 'sill skin' | 'roof skin' | 'door' | 'door skin' | 'fender' | 'bonnet' | 'boot lid' | 'tailgate' | 'bumper cover' | 'bracket' | 'suspension part' | 'steering part' | 'wheel' | 'glass' | 'lamp' | 'trim' | 'seat' | 'restraint unit' | 'traction battery' | 'other';
+export type PartKind = 'door ring' | 'a-pillar' | 'b-pillar' | 'c-pillar' | 'd-pillar' | 'sill' | 'sill reinforcement' | 'roof rail' | 'roof bow' | 'front rail' | 'rear rail' | 'apron' | 'strut tower' | 'crossmember' | 'bulkhead' | 'floor' | 'tunnel' | 'wheelhouse' | 'reinforcement' | 'bumper beam' | 'door beam' | 'battery tray' | 'subframe' | 'radiator support' | 'back panel' | 'side panel' | 'quarter panel' | 'sill skin' | 'roof skin' | 'door' | 'door skin' | 'fender' | 'bonnet' | 'boot lid' | 'tailgate' | 'bumper cover' | 'bracket' | 'suspension part' | 'steering part' | 'wheel' | 'glass' | 'lamp' | 'sensor' | 'trim' | 'seat' | 'restraint unit' | 'traction battery' | 'other';
 
 /** Side of the vehicle, seen from the driver’s seat. */
 export type Side = 'left' | 'right' | 'both' | 'centre';
@@ -1262,7 +1262,7 @@ export interface Operation {
   readonly do?: OperationWord;
   /** Place of the operation in the order of the job. */
   readonly step?: number;
-  /** Step at which a removed part goes back on. */
+  /** Step at which what was taken off or cut open is in its place again: the part itself, or the new one. */
   readonly refit_step?: number;
   /** How much of the part is replaced. */
   readonly extent?: 'whole' | 'part';
@@ -1400,7 +1400,7 @@ export interface Part {
   /** What is proposed for the part, in order. */
   readonly operations?: readonly Operation[];
   readonly note?: Text;
-  /** Whether a radar looks through this part. */
+  /** Whether a radar sits behind this part and looks through it or past it. */
   readonly radar_behind?: boolean;
 }
 

@@ -42,6 +42,7 @@ const saysLittle: ReadonlySet<PartKind> = new Set<PartKind>([
     'tailgate',
     'bumper cover',
     'back panel',
+    'sensor',
   ] as const),
 ]);
 

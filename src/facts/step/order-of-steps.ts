@@ -1,7 +1,9 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import type { Operation } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { computedOr } from '../make-fact.ts';
 import { listOf } from '../quantity-of.ts';
+import { backOnStep } from './back-on.ts';
 import { isNotAfter } from './day-order.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
@@ -26,18 +28,19 @@ export function orderOfSteps(survey: Survey, one: OperationSurvey): Readonly<Rec
 
 /** A new skin goes on when what lies under it is in. */
 function closesOverLater(survey: Survey, { operation, part, joints }: OperationSurvey): string | undefined {
-  const { step } = operation;
+  const step = backOnStep(operation);
   if (step === undefined || operation.do !== 'replace' || joints.length === 0) return undefined;
   const own = part.part.id;
   const under = survey.operations.find(
     ({ operation: other, part: layer, works }) =>
       layer !== part &&
       works === true &&
-      other.step !== undefined &&
-      other.step > step &&
+      (backOnStep(other) ?? step) > step &&
       isUnder(layer.part, own, listOf(part.part.over)),
   );
-  return under === undefined ? undefined : `${under.part.name} (step ${String(under.operation.step ?? '')})`;
+  return under === undefined
+    ? undefined
+    : `${under.part.name} (step ${String(backOnStep(under.operation) ?? '')})`;
 }
 
 function isUnder(
@@ -56,11 +59,11 @@ const endsLater: ReadonlySet<string> = new Set(['remove and refit', 'section', '
 
 function againstDay(survey: Survey, { operation, at }: OperationSurvey): string | undefined {
   const { step, done } = operation;
-  if (step === undefined || done === undefined || endsLater.has(operation.do ?? '')) return undefined;
+  if (step === undefined || done === undefined || isEndedLater(operation)) return undefined;
   const earlier = survey.operations.find(
     ({ operation: other, at: otherAt }) =>
       otherAt !== at &&
-      !endsLater.has(other.do ?? '') &&
+      !isEndedLater(other) &&
       other.step !== undefined &&
       other.step > step &&
       isNotAfter(done, other.done) === false,
@@ -68,4 +71,8 @@ function againstDay(survey: Survey, { operation, at }: OperationSurvey): string 
   return earlier === undefined
     ? undefined
     : `${earlier.part.name} (step ${String(earlier.operation.step ?? '')}, ${earlier.operation.done ?? ''})`;
+}
+
+function isEndedLater({ do: word, refit_step: refit }: Operation): boolean {
+  return endsLater.has(word ?? '') || refit !== undefined;
 }
