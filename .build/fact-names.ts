@@ -35,6 +35,8 @@ export interface FactEntry {
   readonly dimension?: Dimension;
   /** What a report calls the fact. */
   readonly title?: string;
+  /** The keys of a plan that state it, where they are few. */
+  readonly keys?: readonly string[];
   /** Known on every sheet; the schema gives nothing that would make it unknown. */
   readonly alwaysKnown?: boolean;
   readonly description: string;
@@ -67,6 +69,7 @@ function entries(kind: string, sheet: JsonSchema, plan: JsonSchema): readonly st
       unit: fact['unit'],
       dimension: dimensionOf(name, fact),
       title: fact.title,
+      keys: keysOf(fact, plan),
       alwaysKnown: fact['unknownWhen'] === undefined ? true : undefined,
       description: fact.description,
     };
@@ -119,6 +122,26 @@ function refuseTwins(kinds: readonly (readonly [string, JsonSchema])[]): void {
       owner.set(name, kind);
     }
   }
+}
+
+/** More keys than these say no more than that something is missing. */
+const mostKeys = 3;
+
+/** The keys that hold a value and no further keys, of a fact that can be unknown. */
+function keysOf(fact: JsonSchema, plan: JsonSchema): readonly string[] | undefined {
+  const from = fact['from'];
+  if (fact['unknownWhen'] === undefined || !Array.isArray(from)) return undefined;
+  const keys = from
+    .map((path) => String(path).split('.'))
+    .filter((path) => path.length > 1 && isValue(planPart(plan, path)))
+    .map((path) => path.at(-1) ?? '');
+  const known = [...new Set(keys)];
+  return known.length === from.length && known.length <= mostKeys ? known : undefined;
+}
+
+function isValue(part: JsonSchema | undefined): boolean {
+  if (part === undefined || part.properties !== undefined) return false;
+  return typeof part.items !== 'object' || part.items.properties === undefined;
 }
 
 /** The synonyms that the plan's schema gives for words of the keys that a fact comes from. */

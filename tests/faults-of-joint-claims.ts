@@ -1,6 +1,6 @@
 import type { Fault } from './fault.ts';
 import { pluggedRing } from './faults-of-joints.ts';
-import { hemmedDoor } from './faults-of-seams.ts';
+import { bondedQuarter, hemmedDoor, sectionedPost } from './faults-of-seams.ts';
 import { ring } from './one-change.ts';
 import type { Change } from './one-change.ts';
 
@@ -18,6 +18,39 @@ export const fewInAll: Change = [
 ];
 export const noWordOnAdhesive: Change = ['            factory_adhesive: false\n', ''];
 const hemAdhesive = /factory_adhesive: true[\s\S]*?(?=record: B)/u.exec(hemmedDoor)?.[0] ?? '';
+
+const coupon = 'coupon: { result: passed, date: 2026-09-14 }';
+/** The ring bonded and spot welded, its faces prepared in these words. */
+export const bondedRing = (preparation: string): readonly Change[] => [
+  [
+    'method: resistance spot',
+    'method: adhesive and spot\n            factory_method: adhesive and spot\n            cite: { reference: ring, at: p. 14 }',
+  ],
+  [
+    'factory_adhesive: false',
+    `factory_adhesive: true\n            adhesive: { product: Two-part A, lot: L-1, expires: 2027-03-31, preparation: "${preparation}", open_time: 60 min, closed_after: 30 min, cure: 24 h at 20 °C }`,
+  ],
+];
+/** The coupon of the seam of the post, of two sheets. */
+export const postCoupon = (grade: string): Change => [
+  coupon,
+  `coupon: { result: passed, date: 2026-09-14, sheets: [{ grade: ${grade}, thickness: 1.5 mm }, { grade: ${grade}, thickness: 1.5 mm }] }`,
+];
+export const insertOf = (thickness: string): Change => [
+  'insert: { length_each_side: 30 mm, grade: HC420LA, thickness: 1.5 mm }',
+  `insert: { length_each_side: 30 mm, grade: HC420LA, thickness: ${thickness}, cite: { reference: post, at: p. 9 } }`,
+];
+/** A drilling on the inner sill, and why. */
+export const drilled = (reason: string): Change => [
+  '    grade: HC340LA\n    grade_from: { reference: ring, at: p. 4 }\n    thickness: 1.2 mm\n    damage: { kind: none, found_by: measured }\n',
+  `    grade: HC340LA\n    grade_from: { reference: ring, at: p. 4 }\n    thickness: 1.2 mm\n    damage: { kind: none, found_by: measured }\n    operations:\n      - { do: drill, step: 15, reason: "${reason}", near: [], clear_within: 300 mm, cite: { reference: ring, at: p. 9 } }\n`,
+];
+export const productOf = (product: string): Change => ['product: Two-part epoxy B', `product: ${product}`];
+export const cureOf = (cure: string): Change => ['cure: 24 h at 23 °C', `cure: ${cure}`];
+export const waxOf = (words: string): Change => [
+  'wax: Through the drawn holes after all heat',
+  `wax: "${words}"`,
+];
 
 /** Joints that a claim, a page or silence lets through. Found by a reader who knows the trade; common practice. */
 export const faultsOfJointClaims: readonly Fault[] = [
@@ -95,5 +128,107 @@ export const faultsOfJointClaims: readonly Fault[] = [
     changes: [[hemAdhesive, '']],
     rule: 'factory-adhesive-of-skin-left-out',
     on: '- to: door-fl',
+  },
+  {
+    ...hold,
+    name: 'the coat of hardened sheet ground off before the spots',
+    changes: bondedRing('AlSi ground off, both faces bright'),
+    rule: 'hardened-coat-taken-off',
+    on: 'preparation: "AlSi',
+  },
+  {
+    ...hold,
+    name: 'a bare flange under adhesive and spots in coated hardened sheet',
+    changes: [
+      ...bondedRing('wiped as p. 14'),
+      [
+        'flange_coat: factory coat left whole\n            sheets: [ring-l',
+        'flange_coat: bare\n            sheets: [ring-l',
+      ],
+    ],
+    rule: 'hardened-coat-taken-off',
+    on: 'flange_coat: bare',
+  },
+  {
+    ...hold,
+    plan: sectionedPost,
+    name: 'stainless wire in a seam that the page draws',
+    changes: [['filler: G3Si1', 'filler: ER308LSi']],
+    rule: 'stainless-wire-on-body-steel',
+    on: 'filler: ER308LSi',
+  },
+  {
+    ...hold,
+    name: 'spots from one side, by the page of the joint',
+    changes: [
+      [
+        'edge: 9 mm',
+        'edge: 9 mm\n            access: one side\n            cite: { reference: ring, at: p. 14 }',
+      ],
+    ],
+    rule: 'spot-from-one-side',
+    on: 'access: one side',
+  },
+  {
+    ...hold,
+    plan: sectionedPost,
+    name: 'a coupon of other sheets for a seam that lists none',
+    changes: [postCoupon('DC04')],
+    rule: 'coupon-of-other-sheets',
+    on: 'sheets: [{ grade: DC04',
+  },
+  {
+    ...hold,
+    plan: sectionedPost,
+    name: 'a coupon of a seam without its day',
+    changes: [[coupon, 'coupon: passed']],
+    rule: 'coupon-of-seam-not-dated',
+    on: 'coupon: passed',
+  },
+  {
+    ...hold,
+    plan: sectionedPost,
+    name: 'the factory’s zinc left under the arc',
+    changes: [['gap: 2 mm', 'gap: 2 mm\n            flange_coat: factory coat left whole']],
+    rule: 'coat-left-under-arc-of-structure',
+    on: 'flange_coat: factory coat',
+  },
+  {
+    ...hold,
+    plan: sectionedPost,
+    name: 'an insert of half the thickness, by a page of its own',
+    changes: [insertOf('0.8 mm')],
+    rule: 'insert-far-thinner',
+    on: 'insert: { length',
+  },
+  {
+    ...hold,
+    name: 'an opening in the sill under the word drill',
+    changes: [drilled('opening 70 mm by 120 mm for the pulling hook, closed again with a plate')],
+    rule: 'opening-told-as-drilling',
+    on: '- { do: drill',
+  },
+  {
+    ...hold,
+    plan: bondedQuarter,
+    name: 'a bond cured under a lamp as in the paint oven',
+    changes: [cureOf('20 min at 190 °C with the infra-red lamp')],
+    rule: 'cure-of-the-paint-oven',
+    on: 'cure: 20 min',
+  },
+  {
+    ...hold,
+    plan: bondedQuarter,
+    name: 'a skin bonded with silicone',
+    changes: [productOf('silicone sealant')],
+    rule: 'bonded-with-no-adhesive',
+    on: 'product: silicone',
+  },
+  {
+    ...hold,
+    name: 'wax before the ring is welded',
+    changes: [waxOf('Brushed on inside before the ring is set and welded')],
+    rule: 'wax-told-before-the-weld',
+    on: 'wax: "Brushed',
   },
 ];

@@ -11,7 +11,11 @@ import type { Change } from './one-change.ts';
 test.each<readonly [string, string, readonly Change[]]>([
   ['a rail cut and welded over an insert, as drawn', seamedRail, []],
   ['its gas written out', seamedRail, [['gas: M21', 'gas: "argon with 18 % carbon dioxide"']]],
-  ['stainless wire, by a page that draws the seam', seamedRail, [['filler: G3Si1', 'filler: G 19 9 L Si']]],
+  [
+    'stainless wire, by a page that asks for it',
+    seamedRail,
+    [['filler: G3Si1', 'filler: G 19 9 L Si\n            filler_cite: { reference: rail, at: p. 12 }']],
+  ],
   [
     'twice the heat, for a slow hand',
     seamedRail,

@@ -97,7 +97,7 @@ describe('near misses of joints stay cleared', () => {
       [
         [
           'edge: 9 mm',
-          'edge: 9 mm\n            access: one side\n            cite: { reference: ring, at: p. 14 }',
+          'edge: 9 mm\n            access: one side\n            access_cite: { reference: ring, at: p. 14 }',
         ],
       ],
     ],

@@ -5,6 +5,7 @@ import type { Fact } from './fact.ts';
 import { isCutUnjoined } from './joint/joint-at-cut.ts';
 import { isWelded } from './joint/joint-methods.ts';
 import { computed, computedOr, contradictedBy, statedOr } from './make-fact.ts';
+import { openingTold } from './opening-told.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { citedForOther, isBody, isRunningGear, mattersOfBolting } from './papers/matter-of.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
@@ -16,7 +17,7 @@ import type { OperationSurvey, Survey } from './survey.ts';
 
 type ExtraFact = Extract<
   FactNames['operation'],
-  | `operation.${'second_cut' | 'added_metal' | 'added_metal_cited' | 'film_cited' | 'film' | 'film_limit' | 'film_over'}`
+  | `operation.${'second_cut' | 'opening_told' | 'added_metal' | 'added_metal_cited' | 'film_cited' | 'film' | 'film_limit' | 'film_over'}`
   | `operation.${'cut_unjoined' | 'painted_before_weld'}`
   | `operation.${'loosens_safety_bolts' | 'one_time_bolts' | 'torque_cited' | 'bolts_tightened'}`
   | `operation.${'torque_cited_elsewhere' | 'tightened_before_fitted' | 'cited_for_other_matter'}`
@@ -36,6 +37,11 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
     'operation.second_cut': computed(isSecondCut(survey, one), at),
     'operation.cut_unjoined': computed(isCutUnjoined(survey, one), `${at}/at`),
     'operation.painted_before_weld': contradictedBy(`${at}/done`, weldedAfterPaint(one)),
+    'operation.opening_told': computedOr(
+      openingTold(operation),
+      `${at}/do`,
+      'Nothing is drilled, or no words tell of an opening.',
+    ),
     'operation.added_metal': computedOr(added, `${at}/added_metal`, 'No added plate or sleeve is stated.'),
     'operation.added_metal_cited': computed(isCited(operation.added_metal_cite), `${at}/added_metal_cite`),
     'operation.film_cited': computed(isCited(operation.film_cite), `${at}/film_cite`),

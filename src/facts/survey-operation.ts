@@ -1,3 +1,4 @@
+import { backOnStep } from './step/back-on.ts';
 import type { Joint, Operation, Part } from '../generated/plan-types.ts';
 import { weldedOrCut } from './goes-on-unsaid.ts';
 import { isElectric, isPermanent, isWelded } from './joint/joint-methods.ts';
@@ -86,7 +87,7 @@ function isOffVehicle({ do: word, off_vehicle: off, step }: Operation, part: Par
 
 function isBeforeFitting(step: number | undefined, { operations }: Part): boolean {
   return (operations ?? []).some(
-    (other) => other.do === 'replace' && step !== undefined && other.step !== undefined && step < other.step,
+    (other) => other.do === 'replace' && step !== undefined && step < (backOnStep(other) ?? step),
   );
 }
 

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:8171a1b7a2ae98a514a5b389522be3c300cc7c48e8586a10b415ef22deec5a84":{"pack":"general","version":"1.0.0"},"sha256:13b6f83c6f759554b511b90c8ca5eebb0590dbf10a04134b36008b499adfd387":{"pack":"general","version":"1.1.0"},"sha256:6daaa412463d936de6b3d18839a0765f4ca0882076e5bea03b600046e3af2a4f":{"pack":"general","version":"2.0.0"},"sha256:d6447611cad9d5c7fbd1183c98c3063a179ac04928bb70ba6c4a34ff3c8488d6":{"pack":"general","version":"3.0.0"}};
+  {"sha256:e983d1a9169a78f26c4e2ad7f031ed7cfe1ed81978ee913d125bd515b44a11a8":{"pack":"general","version":"1.0.0"},"sha256:8eeb74e54f18c04388919b6776d664af7100d97fb9b4ff84321626a003db84de":{"pack":"general","version":"1.1.0"},"sha256:b1169d27bf08636b5dd87eaa112ddb15f71f273752a3563e1398ec9c9f08e2fb":{"pack":"general","version":"2.0.0"},"sha256:5bb68eeef32a1af662bff0167563a1ab0c40d45a9d1f24cd1bc2bf4509b1ba33":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '8d4060351edbf4925af86d48d9586da29b313f74ab7ddaf0693bdaa4fefed618');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '36fd79717dc4e086ca750d9c2ee5511125ad749fd7d88a1aa9f8a453acdc924c');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '14844460ed25654a1b7dcb3bd5eb044263f39c2745db03a6f2adb904316fe77f');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'a79f8904d68df6f4d3cb017f183808772789877633c59b2afc757ed29b909284');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -933,7 +933,7 @@ export type Grade = string;
 export type StrengthClass = 'mild' | 'high-strength' | 'advanced high-strength' | 'ultra-high-strength' | 'press-hardened' | 'aluminium' | 'stainless' | 'magnesium' | 'composite' | 'plastic';
 
 /** What the part is. */
-export type PartKind = 'door ring' | 'a-pillar' | 'b-pillar' | 'c-pillar' | 'd-pillar' | 'sill' | 'sill reinforcement' | 'roof rail' | 'roof bow' | 'front rail' | 'rear rail' | 'apron' | 'strut tower' | 'crossmember' | 'bulkhead' | 'floor' | 'tunnel' | 'wheelhouse' | 'reinforcement' | 'bumper beam' | 'door beam' | 'battery tray' | 'subframe' | 'radiator support' | 'back panel' | 'side panel' | 'quarter panel' | 'sill skin' | 'roof skin' | 'door' | 'door skin' | 'fender' | 'bonnet' | 'boot lid' | 'tailgate' | 'bumper cover' | 'bracket' | 'suspension part' | 'steering part' | 'wheel' | 'glass' | 'lamp' | 'trim' | 'seat' | 'restraint unit' | 'traction battery' | 'other';
+export type PartKind = 'door ring' | 'a-pillar' | 'b-pillar' | 'c-pillar' | 'd-pillar' | 'sill' | 'sill reinforcement' | 'roof rail' | 'roof bow' | 'front rail' | 'rear rail' | 'apron' | 'strut tower' | 'crossmember' | 'bulkhead' | 'floor' | 'tunnel' | 'wheelhouse' | 'reinforcement' | 'bumper beam' | 'door beam' | 'battery tray' | 'subframe' | 'radiator support' | 'back panel' | 'side panel' | 'quarter panel' | 'sill skin' | 'roof skin' | 'door' | 'door skin' | 'fender' | 'bonnet' | 'boot lid' | 'tailgate' | 'bumper cover' | 'bracket' | 'suspension part' | 'steering part' | 'wheel' | 'glass' | 'lamp' | 'sensor' | 'trim' | 'seat' | 'restraint unit' | 'traction battery' | 'other';
 
 /** Side of the vehicle, seen from the driver’s seat. */
 export type Side = 'left' | 'right' | 'both' | 'centre';
@@ -1104,6 +1104,8 @@ export interface Joint {
   readonly pattern?: JointPattern;
   /** Whether a spot gun or riveter reaches the joint from both sides. */
   readonly access?: 'both sides' | 'one side';
+  /** The page that has spots or self-piercing rivets set from one side. A page cited at the joint speaks for the joint alone. */
+  readonly access_cite?: Cites;
   /** Centre of the joint to the sheet edge. */
   readonly edge?: Size;
   /** Hole diameter of a plug weld. */
@@ -1126,6 +1128,8 @@ export interface Joint {
   readonly factory_adhesive?: boolean;
   /** Wire or filler, by its standard designation. */
   readonly filler?: string;
+  /** The page that asks for a wire other than the usual one, as a stainless one in body steel. A page cited at the joint speaks for the seam alone. */
+  readonly filler_cite?: Cites;
   /** Shielding gas. */
   readonly gas?: string;
   /** What keeps unlike metals apart: a film, sealer, coated bolts and washers; `none` where they touch bare. */
@@ -1265,7 +1269,7 @@ export interface Operation {
   readonly do?: OperationWord;
   /** Place of the operation in the order of the job. */
   readonly step?: number;
-  /** Step at which a removed part goes back on. */
+  /** Step at which what was taken off or cut open is in its place again: the part itself, or the new one. */
   readonly refit_step?: number;
   /** How much of the part is replaced. */
   readonly extent?: 'whole' | 'part';
@@ -1403,7 +1407,7 @@ export interface Part {
   /** What is proposed for the part, in order. */
   readonly operations?: readonly Operation[];
   readonly note?: Text;
-  /** Whether a radar looks through this part. */
+  /** Whether a radar sits behind this part and looks through it or past it. */
   readonly radar_behind?: boolean;
 }
 

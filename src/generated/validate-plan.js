@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, about: { if: { type: "array" }, then: { type: "array", maxItems: 6, items: { $ref: "#/$defs/matter" } }, else: { $ref: "#/$defs/matter" } }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/size" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/size" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/size" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" }, cite: { $ref: "#/$defs/cites" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened", "air-cooled"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", minLength: 1, maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, size: { type: "string", maxLength: 60, format: "size" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, for: { if: { type: "array" }, then: { type: "array", maxItems: 2, items: { $ref: "#/$defs/qualified_work" } }, else: { $ref: "#/$defs/qualified_work" } } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/size" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite", "plastic"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, bonded: { $ref: "#/$defs/moment" }, shows: { enum: ["bond and rivets", "rivets only"] }, nugget: { $ref: "#/$defs/size" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/size" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/size" }, spot_pitch: { $ref: "#/$defs/size" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/size" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/size" }, pitch: { $ref: "#/$defs/size" }, factory_pitch: { $ref: "#/$defs/size" }, widest_gap: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, overlap: { $ref: "#/$defs/size" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/size" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/size" }, edge: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/size" }, hole: { $ref: "#/$defs/size" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/size" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/size" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/size" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/size" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/size" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/size" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/size" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/size" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/size" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, tolerance: { $ref: "#/$defs/size" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 }, state: { enum: ["sound", "not sound", "comes out", "not looked at"] }, found_by: { type: "string", maxLength: 200 } } }, matter: { enum: ["body structure", "restraints", "high voltage", "running gear", "driver assistance", "paint"] }, qualified_work: { enum: ["high voltage", "body structure"] }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { $ref: "#/$defs/market" }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, about: { if: { type: "array" }, then: { type: "array", maxItems: 6, items: { $ref: "#/$defs/matter" } }, else: { $ref: "#/$defs/matter" } }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/size" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/size" }, tolerance_cite: { $ref: "#/$defs/cites" }, tolerance_of_page: { $ref: "#/$defs/size" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/size" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" }, cite: { $ref: "#/$defs/cites" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened", "air-cooled"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", minLength: 1, maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, size: { type: "string", maxLength: 60, format: "size" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, for: { if: { type: "array" }, then: { type: "array", maxItems: 2, items: { $ref: "#/$defs/qualified_work" } }, else: { $ref: "#/$defs/qualified_work" } } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, markets: { type: "array", maxItems: 20, items: { $ref: "#/$defs/market" } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/size" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite", "plastic"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "sensor", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, bonded: { $ref: "#/$defs/moment" }, shows: { enum: ["bond and rivets", "rivets only"] }, nugget: { $ref: "#/$defs/size" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/size" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/size" }, spot_pitch: { $ref: "#/$defs/size" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/size" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/size" }, pitch: { $ref: "#/$defs/size" }, factory_pitch: { $ref: "#/$defs/size" }, widest_gap: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, overlap: { $ref: "#/$defs/size" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/size" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/size" }, edge: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, access_cite: { $ref: "#/$defs/cites" }, edge: { $ref: "#/$defs/size" }, hole: { $ref: "#/$defs/size" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/size" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/size" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/size" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, filler_cite: { $ref: "#/$defs/cites" }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/size" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/size" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/size" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/size" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/size" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/size" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, tolerance: { $ref: "#/$defs/size" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 }, state: { enum: ["sound", "not sound", "comes out", "not looked at"] }, found_by: { type: "string", maxLength: 200 } } }, matter: { enum: ["body structure", "restraints", "high voltage", "running gear", "driver assistance", "paint"] }, qualified_work: { enum: ["high voltage", "body structure"] }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -233,19 +233,29 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
   return validate66.errors = vErrors, errors === 0;
 }
 validate66.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema26 = { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] };
-function validate69(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate69.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "combustion" || data === "mild-hybrid" || data === "hybrid" || data === "plug-in-hybrid" || data === "battery-electric" || data === "fuel-cell" || data === "natural-gas" || data === "liquefied-petroleum-gas")) {
+var schema26 = { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] };
+function validate68(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate68.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "united-states" || data === "canada" || data === "north-america" || data === "china" || data === "european-union" || data === "united-kingdom" || data === "japan" || data === "korea" || data === "australia" || data === "india" || data === "mexico" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema26.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate69.errors = vErrors, errors === 0;
+  return validate68.errors = vErrors, errors === 0;
 }
-validate69.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema27 = { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 }, state: { enum: ["sound", "not sound", "comes out", "not looked at"] }, found_by: { type: "string", maxLength: 200 } } };
-function validate72(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate72.evaluated;
+validate68.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema27 = { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] };
+function validate71(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate71.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "combustion" || data === "mild-hybrid" || data === "hybrid" || data === "plug-in-hybrid" || data === "battery-electric" || data === "fuel-cell" || data === "natural-gas" || data === "liquefied-petroleum-gas")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema27.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate71.errors = vErrors, errors === 0;
+}
+validate71.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema28 = { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 }, state: { enum: ["sound", "not sound", "comes out", "not looked at"] }, found_by: { type: "string", maxLength: 200 } } };
+function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate74.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "part" || key0 === "what" || key0 === "when" || key0 === "state" || key0 === "found_by")) {
@@ -291,7 +301,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.state !== void 0) {
       let data3 = data.state;
       if (!(data3 === "sound" || data3 === "not sound" || data3 === "comes out" || data3 === "not looked at")) {
-        let err7 = { instancePath: instancePath + "/state", schemaPath: "#/properties/state/enum", keyword: "enum", params: { allowedValues: schema27.properties.state.enum } };
+        let err7 = { instancePath: instancePath + "/state", schemaPath: "#/properties/state/enum", keyword: "enum", params: { allowedValues: schema28.properties.state.enum } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
@@ -311,11 +321,11 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate72.errors = vErrors, errors === 0;
+  return validate74.errors = vErrors, errors === 0;
 }
-validate72.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate74.evaluated;
+validate74.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate76(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate76.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 80) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 80 } };
@@ -329,24 +339,24 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate74.errors = vErrors, errors === 0;
+  return validate76.errors = vErrors, errors === 0;
 }
-validate74.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema29 = { enum: ["body structure", "restraints", "high voltage", "running gear", "driver assistance", "paint"] };
-function validate77(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate77.evaluated;
+validate76.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema30 = { enum: ["body structure", "restraints", "high voltage", "running gear", "driver assistance", "paint"] };
+function validate79(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate79.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "body structure" || data === "restraints" || data === "high voltage" || data === "running gear" || data === "driver assistance" || data === "paint")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema29.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema30.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate77.errors = vErrors, errors === 0;
+  return validate79.errors = vErrors, errors === 0;
 }
-validate77.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema31 = { type: ["string", "integer"], maxLength: 40, format: "years" }, formats2 = formats.years;
-function validate81(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate81.evaluated;
+validate79.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema31 = { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, markets: { type: "array", maxItems: 20, items: { $ref: "#/$defs/market" } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, schema32 = { type: ["string", "integer"], maxLength: 40, format: "years" }, formats2 = formats.years;
+function validate83(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate83.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && !(data % 1) && !isNaN(data) && isFinite(data))) {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema31.type } };
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema32.type } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   if (typeof data == "string") {
@@ -359,14 +369,14 @@ function validate81(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
   }
-  return validate81.errors = vErrors, errors === 0;
+  return validate83.errors = vErrors, errors === 0;
 }
-validate81.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate80(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate80.evaluated;
+validate83.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate82(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate82.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!(key0 === "maker" || key0 === "model" || key0 === "models" || key0 === "bodies" || key0 === "years" || key0 === "vin_range" || key0 === "built" || key0 === "plants")) {
+      if (!func1.call(schema31.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
@@ -444,7 +454,7 @@ function validate80(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
-    if (data.years !== void 0 && (validate81(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.vin_range !== void 0) {
+    if (data.years !== void 0 && (validate83(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.vin_range !== void 0) {
       let data7 = data.vin_range;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -495,43 +505,58 @@ function validate80(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
       }
     }
-    if (data.plants !== void 0) {
-      let data13 = data.plants;
+    if (data.markets !== void 0) {
+      let data13 = data.markets;
       if (Array.isArray(data13)) {
-        if (data13.length > 50) {
-          let err21 = { instancePath: instancePath + "/plants", schemaPath: "#/properties/plants/maxItems", keyword: "maxItems", params: { limit: 50 } };
+        if (data13.length > 20) {
+          let err21 = { instancePath: instancePath + "/markets", schemaPath: "#/properties/markets/maxItems", keyword: "maxItems", params: { limit: 20 } };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         let len2 = data13.length;
-        for (let i2 = 0; i2 < len2; i2++) {
-          let data14 = data13[i2];
-          if (typeof data14 == "string") {
-            if (func2(data14) > 100) {
-              let err22 = { instancePath: instancePath + "/plants/" + i2, schemaPath: "#/properties/plants/items/maxLength", keyword: "maxLength", params: { limit: 100 } };
-              vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+        for (let i2 = 0; i2 < len2; i2++)
+          validate68(data13[i2], { instancePath: instancePath + "/markets/" + i2, parentData: data13, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors), errors = vErrors.length);
+      } else {
+        let err22 = { instancePath: instancePath + "/markets", schemaPath: "#/properties/markets/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+      }
+    }
+    if (data.plants !== void 0) {
+      let data15 = data.plants;
+      if (Array.isArray(data15)) {
+        if (data15.length > 50) {
+          let err23 = { instancePath: instancePath + "/plants", schemaPath: "#/properties/plants/maxItems", keyword: "maxItems", params: { limit: 50 } };
+          vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        }
+        let len3 = data15.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          let data16 = data15[i3];
+          if (typeof data16 == "string") {
+            if (func2(data16) > 100) {
+              let err24 = { instancePath: instancePath + "/plants/" + i3, schemaPath: "#/properties/plants/items/maxLength", keyword: "maxLength", params: { limit: 100 } };
+              vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           } else {
-            let err23 = { instancePath: instancePath + "/plants/" + i2, schemaPath: "#/properties/plants/items/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+            let err25 = { instancePath: instancePath + "/plants/" + i3, schemaPath: "#/properties/plants/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
           }
         }
       } else {
-        let err24 = { instancePath: instancePath + "/plants", schemaPath: "#/properties/plants/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+        let err26 = { instancePath: instancePath + "/plants", schemaPath: "#/properties/plants/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
       }
     }
   } else {
-    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+    let err27 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
   }
-  return validate80.errors = vErrors, errors === 0;
+  return validate82.errors = vErrors, errors === 0;
 }
-validate80.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema32 = { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, formats4 = formats["step-in-words"];
-function validate90(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate90.evaluated;
+validate82.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema33 = { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, formats4 = formats["step-in-words"];
+function validate93(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate93.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "boolean" && typeof data != "string") {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema32.type } };
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema33.type } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   if (typeof data == "string") {
@@ -544,12 +569,12 @@ function validate90(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
   }
-  return validate90.errors = vErrors, errors === 0;
+  return validate93.errors = vErrors, errors === 0;
 }
-validate90.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate93.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats6 = formats.moment;
-function validate92(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate92.evaluated;
+function validate95(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate95.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 40) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 40 } };
@@ -563,18 +588,18 @@ function validate92(data, { instancePath = "", parentData, parentDataProperty, r
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate92.errors = vErrors, errors === 0;
+  return validate95.errors = vErrors, errors === 0;
 }
-validate92.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate96(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate96.evaluated;
+validate95.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate99(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate99.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "reference" || key0 === "at")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.reference !== void 0 && (validate74(data.reference, { instancePath: instancePath + "/reference", parentData: data, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.at !== void 0) {
+    if (data.reference !== void 0 && (validate76(data.reference, { instancePath: instancePath + "/reference", parentData: data, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.at !== void 0) {
       let data1 = data.at;
       if (typeof data1 == "string") {
         if (func2(data1) > 200) {
@@ -590,11 +615,11 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate96.errors = vErrors, errors === 0;
+  return validate99.errors = vErrors, errors === 0;
 }
-validate96.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate95(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate95.evaluated;
+validate99.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate98(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate98.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (!Array.isArray(data)) {
@@ -613,7 +638,7 @@ function validate95(data, { instancePath = "", parentData, parentDataProperty, r
       }
       let len0 = data.length;
       for (let i0 = 0; i0 < len0; i0++)
-        validate96(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length);
+        validate99(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors), errors = vErrors.length);
     } else {
       let err2 = { instancePath, schemaPath: "#/then/type", keyword: "type", params: { type: "array" } };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -624,7 +649,7 @@ function validate95(data, { instancePath = "", parentData, parentDataProperty, r
     ifClause0 = "then";
   } else {
     let _errs6 = errors;
-    validate96(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length);
+    validate99(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors), errors = vErrors.length);
     var _valid0 = _errs6 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -634,12 +659,12 @@ function validate95(data, { instancePath = "", parentData, parentDataProperty, r
     let err3 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate95.errors = vErrors, evaluated0.props = props0, evaluated0.items = items0, errors === 0;
+  return validate98.errors = vErrors, evaluated0.props = props0, evaluated0.items = items0, errors === 0;
 }
-validate95.evaluated = { dynamicProps: !0, dynamicItems: !0 };
+validate98.evaluated = { dynamicProps: !0, dynamicItems: !0 };
 var formats8 = formats.time;
-function validate107(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate107.evaluated;
+function validate110(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate110.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -653,12 +678,12 @@ function validate107(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate107.errors = vErrors, errors === 0;
+  return validate110.errors = vErrors, errors === 0;
 }
-validate107.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema37 = { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } };
-function validate116(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate116.evaluated;
+validate110.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema38 = { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } };
+function validate119(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate119.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "one_time" || key0 === "cite" || key0 === "tightened")) {
@@ -668,21 +693,21 @@ function validate116(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.one_time !== void 0) {
       let data0 = data.one_time;
       if (!(data0 === "renewed" || data0 === "none" || data0 === "used again")) {
-        let err1 = { instancePath: instancePath + "/one_time", schemaPath: "#/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema37.properties.one_time.enum } };
+        let err1 = { instancePath: instancePath + "/one_time", schemaPath: "#/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema38.properties.one_time.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
-    data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.tightened !== void 0 && (validate92(data.tightened, { instancePath: instancePath + "/tightened", parentData: data, parentDataProperty: "tightened", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length));
+    data.cite !== void 0 && (validate98(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.tightened !== void 0 && (validate95(data.tightened, { instancePath: instancePath + "/tightened", parentData: data, parentDataProperty: "tightened", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate116.errors = vErrors, errors === 0;
+  return validate119.errors = vErrors, errors === 0;
 }
-validate116.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate119.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats10 = formats.length;
-function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
+function validate129(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate129.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -696,12 +721,12 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate126.errors = vErrors, errors === 0;
+  return validate129.errors = vErrors, errors === 0;
 }
-validate126.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate129.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats12 = formats["signed-voltage"];
-function validate142(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate142.evaluated;
+function validate145(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate145.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -715,12 +740,12 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate142.errors = vErrors, errors === 0;
+  return validate145.errors = vErrors, errors === 0;
 }
-validate142.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate145.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats14 = formats.percent;
-function validate144(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate144.evaluated;
+function validate147(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate147.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -734,51 +759,51 @@ function validate144(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate144.errors = vErrors, errors === 0;
+  return validate147.errors = vErrors, errors === 0;
 }
-validate144.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema41 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
-function validate152(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate152.evaluated;
+validate147.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema42 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
+function validate155(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate155.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema41.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  return validate152.errors = vErrors, errors === 0;
-}
-validate152.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema42 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
-function validate154(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate154.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema42.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate154.errors = vErrors, errors === 0;
+  return validate155.errors = vErrors, errors === 0;
 }
-validate154.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema43 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/size" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema44 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
-function validate166(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate166.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema44.enum } };
+validate155.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema43 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
+function validate157(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate157.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema43.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate166.errors = vErrors, errors === 0;
+  return validate157.errors = vErrors, errors === 0;
 }
-validate166.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema45 = { enum: ["left", "right", "both", "centre"] };
-function validate168(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate168.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
+validate157.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema44 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/size" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema45 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "sensor", "trim", "seat", "restraint unit", "traction battery", "other"] };
+function validate169(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate169.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "sensor" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema45.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate168.errors = vErrors, errors === 0;
+  return validate169.errors = vErrors, errors === 0;
 }
-validate168.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate177(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate177.evaluated;
+validate169.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema46 = { enum: ["left", "right", "both", "centre"] };
+function validate171(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate171.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema46.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate171.errors = vErrors, errors === 0;
+}
+validate171.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate180(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate180.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -788,12 +813,12 @@ function validate177(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate177.errors = vErrors, errors === 0;
+  return validate180.errors = vErrors, errors === 0;
 }
-validate177.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate180.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats16 = formats.stress;
-function validate179(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate179.evaluated;
+function validate182(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate182.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -807,22 +832,22 @@ function validate179(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate179.errors = vErrors, errors === 0;
+  return validate182.errors = vErrors, errors === 0;
 }
-validate179.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema48 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite", "plastic"] };
-function validate181(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate181.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite" || data === "plastic")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema48.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  return validate181.errors = vErrors, errors === 0;
-}
-validate181.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats18 = formats.size;
+validate182.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema49 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite", "plastic"] };
 function validate184(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate184.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite" || data === "plastic")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema49.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate184.errors = vErrors, errors === 0;
+}
+validate184.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats18 = formats.size;
+function validate187(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate187.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -836,11 +861,11 @@ function validate184(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate184.errors = vErrors, errors === 0;
+  return validate187.errors = vErrors, errors === 0;
 }
-validate184.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate186.evaluated;
+validate187.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "grade" || key0 === "strength" || key0 === "class" || key0 === "thickness")) {
@@ -859,37 +884,37 @@ function validate186(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    data.grade !== void 0 && (validate177(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate177.errors : vErrors.concat(validate177.errors), errors = vErrors.length)), data.strength !== void 0 && (validate179(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.class !== void 0 && (validate181(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate181.errors : vErrors.concat(validate181.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate184(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length));
+    data.grade !== void 0 && (validate180(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length)), data.strength !== void 0 && (validate182(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length)), data.class !== void 0 && (validate184(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate187(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate186.errors = vErrors, errors === 0;
+  return validate189.errors = vErrors, errors === 0;
 }
-validate186.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema51 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
-function validate193(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate193.evaluated;
+validate189.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema52 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
+function validate196(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate196.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema51.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema52.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate193.errors = vErrors, errors === 0;
+  return validate196.errors = vErrors, errors === 0;
 }
-validate193.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema52 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/size" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/size" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/size" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema53 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
-function validate199(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate199.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema53.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  return validate199.errors = vErrors, errors === 0;
-}
-validate199.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats20 = formats.temperature;
+validate196.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema53 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/size" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/size" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/size" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema54 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
 function validate202(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate202.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema54.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate202.errors = vErrors, errors === 0;
+}
+validate202.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats20 = formats.temperature;
+function validate205(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate205.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -903,12 +928,12 @@ function validate202(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate202.errors = vErrors, errors === 0;
+  return validate205.errors = vErrors, errors === 0;
 }
-validate202.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema55 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
-function validate205(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate205.evaluated;
+validate205.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema56 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
+function validate208(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate208.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "means" || key0 === "place" || key0 === "calibration_due")) {
@@ -918,7 +943,7 @@ function validate205(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.means !== void 0) {
       let data0 = data.means;
       if (!(data0 === "temperature crayon" || data0 === "contact probe" || data0 === "infra-red on a prepared spot" || data0 === "infra-red" || data0 === "none")) {
-        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema55.properties.means.enum } };
+        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema56.properties.means.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -939,12 +964,12 @@ function validate205(data, { instancePath = "", parentData, parentDataProperty, 
     let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate205.errors = vErrors, errors === 0;
+  return validate208.errors = vErrors, errors === 0;
 }
-validate205.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate208.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats22 = formats["free-end"];
-function validate208(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate208.evaluated;
+function validate211(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -958,22 +983,22 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate208.errors = vErrors, errors === 0;
+  return validate211.errors = vErrors, errors === 0;
 }
-validate208.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema57 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/size" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/size" }, spot_pitch: { $ref: "#/$defs/size" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/size" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema58 = { enum: ["same sheet", "joined", "through air"] };
-function validate219(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate219.evaluated;
+validate211.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema58 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/size" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/size" }, spot_pitch: { $ref: "#/$defs/size" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/size" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema59 = { enum: ["same sheet", "joined", "through air"] };
+function validate222(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate222.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema58.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema59.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate219.errors = vErrors, errors === 0;
+  return validate222.errors = vErrors, errors === 0;
 }
-validate219.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate222.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats24 = formats.mass;
-function validate231(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate231.evaluated;
+function validate234(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate234.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -987,18 +1012,18 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate231.errors = vErrors, errors === 0;
+  return validate234.errors = vErrors, errors === 0;
 }
-validate231.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate215(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate215.evaluated;
+validate234.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate218(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate218.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema57.properties, key0)) {
+      if (!func1.call(schema58.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.part !== void 0 && (validate74(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.item !== void 0 && (validate152(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length)), data.distance !== void 0 && (validate126(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.path !== void 0 && (validate219(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate219.errors : vErrors.concat(validate219.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate154(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length)), data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.limit !== void 0 && (validate202(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.lap !== void 0) {
+    if (data.part !== void 0 && (validate76(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.item !== void 0 && (validate155(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate155.errors : vErrors.concat(validate155.errors), errors = vErrors.length)), data.distance !== void 0 && (validate129(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length)), data.path !== void 0 && (validate222(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate222.errors : vErrors.concat(validate222.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate157(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate157.errors : vErrors.concat(validate157.errors), errors = vErrors.length)), data.cite !== void 0 && (validate98(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.limit !== void 0 && (validate205(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data.lap !== void 0) {
       let data7 = data.lap;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -1006,7 +1031,7 @@ function validate215(data, { instancePath = "", parentData, parentDataProperty, 
             let err1 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
-        data7.length !== void 0 && (validate184(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate126(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate184(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate184(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length));
+        data7.length !== void 0 && (validate187(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate129(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate187(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate187(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length));
       } else {
         let err2 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -1016,21 +1041,21 @@ function validate215(data, { instancePath = "", parentData, parentDataProperty, 
       let data12 = data.sink;
       if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
         for (let key2 in data12)
-          if (!func1.call(schema57.properties.sink.properties, key2)) {
+          if (!func1.call(schema58.properties.sink.properties, key2)) {
             let err3 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         if (data12.kind !== void 0) {
           let data13 = data12.kind;
           if (!(data13 === "wet cloth" || data13 === "copper bar")) {
-            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema57.properties.sink.properties.kind.enum } };
+            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema58.properties.sink.properties.kind.enum } };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
-        if (data12.distance !== void 0 && (validate126(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data12.width !== void 0 && (validate184(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data12.length !== void 0 && (validate184(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data12.water !== void 0 && (validate231(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate231.errors : vErrors.concat(validate231.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate184(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data12.held !== void 0) {
+        if (data12.distance !== void 0 && (validate129(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length)), data12.width !== void 0 && (validate187(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data12.length !== void 0 && (validate187(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data12.water !== void 0 && (validate234(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate234.errors : vErrors.concat(validate234.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate187(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data12.held !== void 0) {
           let data19 = data12.held;
           if (!(data19 === "clamped" || data19 === "laid on")) {
-            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema57.properties.sink.properties.held.enum } };
+            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema58.properties.sink.properties.held.enum } };
             vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
           }
         }
@@ -1038,13 +1063,13 @@ function validate215(data, { instancePath = "", parentData, parentDataProperty, 
           let err6 = { instancePath: instancePath + "/sink/across", schemaPath: "#/properties/sink/properties/across/type", keyword: "type", params: { type: "boolean" } };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
-        data12.done !== void 0 && (validate92(data12.done, { instancePath: instancePath + "/sink/done", parentData: data12, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length));
+        data12.done !== void 0 && (validate95(data12.done, { instancePath: instancePath + "/sink/done", parentData: data12, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
       } else {
         let err7 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.watched_by !== void 0 && (validate205(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data.reading !== void 0 && (validate202(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.watched_by !== void 0 && (validate208(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors), errors = vErrors.length)), data.reading !== void 0 && (validate205(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data.name !== void 0) {
       let data24 = data.name;
       if (typeof data24 == "string") {
         if (func2(data24) > 200) {
@@ -1060,13 +1085,13 @@ function validate215(data, { instancePath = "", parentData, parentDataProperty, 
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate215.errors = vErrors, errors === 0;
+  return validate218.errors = vErrors, errors === 0;
 }
-validate215.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema60 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/size" }, pitch: { $ref: "#/$defs/size" }, factory_pitch: { $ref: "#/$defs/size" }, widest_gap: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, overlap: { $ref: "#/$defs/size" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/size" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/size" }, edge: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/size" }, hole: { $ref: "#/$defs/size" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/size" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/size" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/size" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/size" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/size" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
+validate218.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema61 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/size" }, pitch: { $ref: "#/$defs/size" }, factory_pitch: { $ref: "#/$defs/size" }, widest_gap: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, overlap: { $ref: "#/$defs/size" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/size" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/size" }, edge: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, access_cite: { $ref: "#/$defs/cites" }, edge: { $ref: "#/$defs/size" }, hole: { $ref: "#/$defs/size" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/size" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/size" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/size" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, filler_cite: { $ref: "#/$defs/cites" }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/size" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/size" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
 var formats26 = formats.force;
-function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate274.evaluated;
+function validate279(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate279.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1080,12 +1105,12 @@ function validate274(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate274.errors = vErrors, errors === 0;
+  return validate279.errors = vErrors, errors === 0;
 }
-validate274.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate279.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats28 = formats.current;
-function validate276(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate276.evaluated;
+function validate281(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate281.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1099,12 +1124,12 @@ function validate276(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate276.errors = vErrors, errors === 0;
+  return validate281.errors = vErrors, errors === 0;
 }
-validate276.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate281.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats30 = formats.voltage;
-function validate278(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate278.evaluated;
+function validate283(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate283.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1118,12 +1143,12 @@ function validate278(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate278.errors = vErrors, errors === 0;
+  return validate283.errors = vErrors, errors === 0;
 }
-validate278.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate283.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats32 = formats.speed;
-function validate284(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate284.evaluated;
+function validate289(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate289.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1137,12 +1162,12 @@ function validate284(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate284.errors = vErrors, errors === 0;
+  return validate289.errors = vErrors, errors === 0;
 }
-validate284.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate289.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats34 = formats["energy-per-length"];
-function validate286(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate286.evaluated;
+function validate291(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate291.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1156,12 +1181,12 @@ function validate286(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate286.errors = vErrors, errors === 0;
+  return validate291.errors = vErrors, errors === 0;
 }
-validate286.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate291.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats36 = formats.power;
-function validate288(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate288.evaluated;
+function validate293(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate293.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1175,36 +1200,36 @@ function validate288(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate288.errors = vErrors, errors === 0;
+  return validate293.errors = vErrors, errors === 0;
 }
-validate288.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema68 = { enum: ["planned", "passed", "failed"] };
-function validate296(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate296.evaluated;
+validate293.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema69 = { enum: ["planned", "passed", "failed"] };
+function validate301(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate301.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema68.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema69.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate296.errors = vErrors, errors === 0;
+  return validate301.errors = vErrors, errors === 0;
 }
-validate296.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema69 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, bonded: { $ref: "#/$defs/moment" }, shows: { enum: ["bond and rivets", "rivets only"] }, nugget: { $ref: "#/$defs/size" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
-function validate298(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate298.evaluated;
+validate301.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema70 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, bonded: { $ref: "#/$defs/moment" }, shows: { enum: ["bond and rivets", "rivets only"] }, nugget: { $ref: "#/$defs/size" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
+function validate303(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate303.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema69.properties, key0)) {
+      if (!func1.call(schema70.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate296(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate296.errors : vErrors.concat(validate296.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.bonded !== void 0 && (validate92(data.bonded, { instancePath: instancePath + "/bonded", parentData: data, parentDataProperty: "bonded", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.shows !== void 0) {
+    if (data.result !== void 0 && (validate301(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate301.errors : vErrors.concat(validate301.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.bonded !== void 0 && (validate95(data.bonded, { instancePath: instancePath + "/bonded", parentData: data, parentDataProperty: "bonded", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.shows !== void 0) {
       let data3 = data.shows;
       if (!(data3 === "bond and rivets" || data3 === "rivets only")) {
-        let err1 = { instancePath: instancePath + "/shows", schemaPath: "#/properties/shows/enum", keyword: "enum", params: { allowedValues: schema69.properties.shows.enum } };
+        let err1 = { instancePath: instancePath + "/shows", schemaPath: "#/properties/shows/enum", keyword: "enum", params: { allowedValues: schema70.properties.shows.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
-    if (data.nugget !== void 0 && (validate184(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.nugget !== void 0 && (validate187(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data5 = data.sheets;
       if (Array.isArray(data5)) {
         if (data5.length > 6) {
@@ -1213,7 +1238,7 @@ function validate298(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data5.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate186(data5[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data5, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length);
+          validate189(data5[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data5, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length);
       } else {
         let err3 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
@@ -1226,7 +1251,7 @@ function validate298(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.failure !== void 0) {
       let data8 = data.failure;
       if (!(data8 === "button" || data8 === "interface" || data8 === "part of each")) {
-        let err5 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema69.properties.failure.enum } };
+        let err5 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema70.properties.failure.enum } };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -1250,11 +1275,11 @@ function validate298(data, { instancePath = "", parentData, parentDataProperty, 
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate298.errors = vErrors, errors === 0;
+  return validate303.errors = vErrors, errors === 0;
 }
-validate298.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate295(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate295.evaluated;
+validate303.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate300(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate300.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1266,12 +1291,12 @@ function validate295(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate296(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate296.errors : vErrors.concat(validate296.errors), errors = vErrors.length);
+    validate301(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate301.errors : vErrors.concat(validate301.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate298(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate298.errors : vErrors.concat(validate298.errors), errors = vErrors.length);
+    validate303(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate303.errors : vErrors.concat(validate303.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1281,21 +1306,21 @@ function validate295(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate295.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate300.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate295.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate241(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate241.evaluated;
+validate300.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate244(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate244.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema60.properties, key0)) {
+      if (!func1.call(schema61.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.to !== void 0 && (validate74(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.method !== void 0 && (validate63(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.form !== void 0) {
+    if (data.to !== void 0 && (validate76(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.method !== void 0 && (validate63(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.form !== void 0) {
       let data2 = data.form;
       if (!(data2 === "lap" || data2 === "flange" || data2 === "butt with insert" || data2 === "open butt" || data2 === "hem")) {
-        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema60.properties.form.enum } };
+        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema61.properties.form.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -1308,7 +1333,7 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate74(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+          validate76(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
       } else {
         let err3 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
@@ -1331,7 +1356,7 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.factory_count_from !== void 0 && (validate95(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate63(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.count !== void 0) {
+    if (data.factory_count_from !== void 0 && (validate98(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate63(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.count !== void 0) {
       let data8 = data.count;
       if (!(typeof data8 == "number" && !(data8 % 1) && !isNaN(data8) && isFinite(data8))) {
         let err7 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/type", keyword: "type", params: { type: "integer" } };
@@ -1365,7 +1390,7 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.nugget !== void 0 && (validate184(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate184(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate184(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate184(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.length !== void 0 && (validate184(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate184(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.pattern !== void 0) {
+    if (data.nugget !== void 0 && (validate187(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate187(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate187(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate187(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.length !== void 0 && (validate187(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate187(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.pattern !== void 0) {
       let data16 = data.pattern;
       if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
         for (let key1 in data16)
@@ -1390,7 +1415,7 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data16.pitch !== void 0 && (validate184(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data16.method !== void 0 && (validate63(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate184(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate184(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate95(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
+        data16.pitch !== void 0 && (validate187(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data16.method !== void 0 && (validate63(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate187(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate187(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate98(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
       } else {
         let err17 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
@@ -1399,22 +1424,22 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.access !== void 0) {
       let data23 = data.access;
       if (!(data23 === "both sides" || data23 === "one side")) {
-        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema60.properties.access.enum } };
+        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema61.properties.access.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.edge !== void 0 && (validate184(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.hole !== void 0 && (validate184(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.fastener !== void 0) {
-      let data26 = data.fastener;
-      if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
-        for (let key2 in data26)
+    if (data.access_cite !== void 0 && (validate98(data.access_cite, { instancePath: instancePath + "/access_cite", parentData: data, parentDataProperty: "access_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.edge !== void 0 && (validate187(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.hole !== void 0 && (validate187(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.fastener !== void 0) {
+      let data27 = data.fastener;
+      if (data27 && typeof data27 == "object" && !Array.isArray(data27)) {
+        for (let key2 in data27)
           if (!(key2 === "product" || key2 === "kind" || key2 === "diameter" || key2 === "head" || key2 === "grip_from" || key2 === "grip_to" || key2 === "coating")) {
             let err19 = { instancePath: instancePath + "/fastener", schemaPath: "#/properties/fastener/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
           }
-        if (data26.product !== void 0) {
-          let data27 = data26.product;
-          if (typeof data27 == "string") {
-            if (func2(data27) > 200) {
+        if (data27.product !== void 0) {
+          let data28 = data27.product;
+          if (typeof data28 == "string") {
+            if (func2(data28) > 200) {
               let err20 = { instancePath: instancePath + "/fastener/product", schemaPath: "#/properties/fastener/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
             }
@@ -1423,24 +1448,24 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
-        if (data26.kind !== void 0) {
-          let data28 = data26.kind;
-          if (!(data28 === "structural" || data28 === "ordinary")) {
-            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema60.properties.fastener.properties.kind.enum } };
+        if (data27.kind !== void 0) {
+          let data29 = data27.kind;
+          if (!(data29 === "structural" || data29 === "ordinary")) {
+            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema61.properties.fastener.properties.kind.enum } };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
-        if (data26.diameter !== void 0 && (validate184(data26.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data26, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data26.head !== void 0) {
-          let data30 = data26.head;
-          if (!(data30 === "raised" || data30 === "countersunk")) {
-            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema60.properties.fastener.properties.head.enum } };
+        if (data27.diameter !== void 0 && (validate187(data27.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data27, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data27.head !== void 0) {
+          let data31 = data27.head;
+          if (!(data31 === "raised" || data31 === "countersunk")) {
+            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema61.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
-        if (data26.grip_from !== void 0 && (validate126(data26.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data26, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data26.grip_to !== void 0 && (validate184(data26.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data26, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data26.coating !== void 0) {
-          let data33 = data26.coating;
-          if (typeof data33 == "string") {
-            if (func2(data33) > 200) {
+        if (data27.grip_from !== void 0 && (validate129(data27.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data27, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length)), data27.grip_to !== void 0 && (validate187(data27.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data27, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data27.coating !== void 0) {
+          let data34 = data27.coating;
+          if (typeof data34 == "string") {
+            if (func2(data34) > 200) {
               let err24 = { instancePath: instancePath + "/fastener/coating", schemaPath: "#/properties/fastener/properties/coating/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
@@ -1455,30 +1480,30 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.old_holes !== void 0) {
-      let data34 = data.old_holes;
-      if (!(data34 === "none" || data34 === "beside them" || data34 === "opened for a larger one" || data34 === "used again")) {
-        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema60.properties.old_holes.enum } };
+      let data35 = data.old_holes;
+      if (!(data35 === "none" || data35 === "beside them" || data35 === "opened for a larger one" || data35 === "used again")) {
+        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema61.properties.old_holes.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
     if (data.insert !== void 0) {
-      let data35 = data.insert;
-      if (data35 && typeof data35 == "object" && !Array.isArray(data35)) {
-        for (let key3 in data35)
+      let data36 = data.insert;
+      if (data36 && typeof data36 == "object" && !Array.isArray(data36)) {
+        for (let key3 in data36)
           if (!(key3 === "length_each_side" || key3 === "grade" || key3 === "thickness" || key3 === "cite")) {
             let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
-        data35.length_each_side !== void 0 && (validate184(data35.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data35, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data35.grade !== void 0 && (validate177(data35.grade, { instancePath: instancePath + "/insert/grade", parentData: data35, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate177.errors : vErrors.concat(validate177.errors), errors = vErrors.length)), data35.thickness !== void 0 && (validate184(data35.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data35, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data35.cite !== void 0 && (validate95(data35.cite, { instancePath: instancePath + "/insert/cite", parentData: data35, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
+        data36.length_each_side !== void 0 && (validate187(data36.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data36, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data36.grade !== void 0 && (validate180(data36.grade, { instancePath: instancePath + "/insert/grade", parentData: data36, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length)), data36.thickness !== void 0 && (validate187(data36.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data36, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data36.cite !== void 0 && (validate98(data36.cite, { instancePath: instancePath + "/insert/cite", parentData: data36, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
       } else {
         let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
-    if (data.gap !== void 0 && (validate126(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.gap_cite !== void 0 && (validate95(data.gap_cite, { instancePath: instancePath + "/gap_cite", parentData: data, parentDataProperty: "gap_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.backing !== void 0) {
-      let data42 = data.backing;
-      if (typeof data42 == "string") {
-        if (func2(data42) > 200) {
+    if (data.gap !== void 0 && (validate129(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length)), data.gap_cite !== void 0 && (validate98(data.gap_cite, { instancePath: instancePath + "/gap_cite", parentData: data, parentDataProperty: "gap_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.backing !== void 0) {
+      let data43 = data.backing;
+      if (typeof data43 == "string") {
+        if (func2(data43) > 200) {
           let err30 = { instancePath: instancePath + "/backing", schemaPath: "#/properties/backing/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
@@ -1488,17 +1513,17 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.adhesive !== void 0) {
-      let data43 = data.adhesive;
-      if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
-        for (let key4 in data43)
-          if (!func1.call(schema60.properties.adhesive.properties, key4)) {
+      let data44 = data.adhesive;
+      if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
+        for (let key4 in data44)
+          if (!func1.call(schema61.properties.adhesive.properties, key4)) {
             let err32 = { instancePath: instancePath + "/adhesive", schemaPath: "#/properties/adhesive/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
-        if (data43.product !== void 0) {
-          let data44 = data43.product;
-          if (typeof data44 == "string") {
-            if (func2(data44) > 200) {
+        if (data44.product !== void 0) {
+          let data45 = data44.product;
+          if (typeof data45 == "string") {
+            if (func2(data45) > 200) {
               let err33 = { instancePath: instancePath + "/adhesive/product", schemaPath: "#/properties/adhesive/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
@@ -1507,10 +1532,10 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
           }
         }
-        if (data43.lot !== void 0) {
-          let data45 = data43.lot;
-          if (typeof data45 == "string") {
-            if (func2(data45) > 100) {
+        if (data44.lot !== void 0) {
+          let data46 = data44.lot;
+          if (typeof data46 == "string") {
+            if (func2(data46) > 100) {
               let err35 = { instancePath: instancePath + "/adhesive/lot", schemaPath: "#/properties/adhesive/properties/lot/maxLength", keyword: "maxLength", params: { limit: 100 } };
               vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
             }
@@ -1519,10 +1544,10 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
           }
         }
-        if (data43.expires !== void 0 && (validate53(data43.expires, { instancePath: instancePath + "/adhesive/expires", parentData: data43, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data43.cure !== void 0) {
-          let data47 = data43.cure;
-          if (typeof data47 == "string") {
-            if (func2(data47) > 200) {
+        if (data44.expires !== void 0 && (validate53(data44.expires, { instancePath: instancePath + "/adhesive/expires", parentData: data44, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data44.cure !== void 0) {
+          let data48 = data44.cure;
+          if (typeof data48 == "string") {
+            if (func2(data48) > 200) {
               let err37 = { instancePath: instancePath + "/adhesive/cure", schemaPath: "#/properties/adhesive/properties/cure/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
@@ -1531,10 +1556,10 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         }
-        if (data43.cured !== void 0 && (validate92(data43.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data43, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data43.handling_time !== void 0 && (validate107(data43.handling_time, { instancePath: instancePath + "/adhesive/handling_time", parentData: data43, parentDataProperty: "handling_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data43.open_time !== void 0 && (validate107(data43.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data43, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data43.closed_after !== void 0 && (validate107(data43.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data43, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data43.preparation !== void 0) {
-          let data52 = data43.preparation;
-          if (typeof data52 == "string") {
-            if (func2(data52) > 200) {
+        if (data44.cured !== void 0 && (validate95(data44.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data44, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data44.handling_time !== void 0 && (validate110(data44.handling_time, { instancePath: instancePath + "/adhesive/handling_time", parentData: data44, parentDataProperty: "handling_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data44.open_time !== void 0 && (validate110(data44.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data44, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data44.closed_after !== void 0 && (validate110(data44.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data44, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data44.preparation !== void 0) {
+          let data53 = data44.preparation;
+          if (typeof data53 == "string") {
+            if (func2(data53) > 200) {
               let err39 = { instancePath: instancePath + "/adhesive/preparation", schemaPath: "#/properties/adhesive/properties/preparation/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
@@ -1553,9 +1578,9 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
     }
     if (data.filler !== void 0) {
-      let data54 = data.filler;
-      if (typeof data54 == "string") {
-        if (func2(data54) > 200) {
+      let data55 = data.filler;
+      if (typeof data55 == "string") {
+        if (func2(data55) > 200) {
           let err43 = { instancePath: instancePath + "/filler", schemaPath: "#/properties/filler/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
         }
@@ -1564,10 +1589,10 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
       }
     }
-    if (data.gas !== void 0) {
-      let data55 = data.gas;
-      if (typeof data55 == "string") {
-        if (func2(data55) > 200) {
+    if (data.filler_cite !== void 0 && (validate98(data.filler_cite, { instancePath: instancePath + "/filler_cite", parentData: data, parentDataProperty: "filler_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.gas !== void 0) {
+      let data57 = data.gas;
+      if (typeof data57 == "string") {
+        if (func2(data57) > 200) {
           let err45 = { instancePath: instancePath + "/gas", schemaPath: "#/properties/gas/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
         }
@@ -1577,9 +1602,9 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.insulation !== void 0) {
-      let data56 = data.insulation;
-      if (typeof data56 == "string") {
-        if (func2(data56) > 200) {
+      let data58 = data.insulation;
+      if (typeof data58 == "string") {
+        if (func2(data58) > 200) {
           let err47 = { instancePath: instancePath + "/insulation", schemaPath: "#/properties/insulation/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
         }
@@ -1597,17 +1622,17 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
     }
     if (data.settings !== void 0) {
-      let data59 = data.settings;
-      if (data59 && typeof data59 == "object" && !Array.isArray(data59)) {
-        for (let key5 in data59)
-          if (!func1.call(schema60.properties.settings.properties, key5)) {
+      let data61 = data.settings;
+      if (data61 && typeof data61 == "object" && !Array.isArray(data61)) {
+        for (let key5 in data61)
+          if (!func1.call(schema61.properties.settings.properties, key5)) {
             let err51 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
-        if (data59.machine !== void 0) {
-          let data60 = data59.machine;
-          if (typeof data60 == "string") {
-            if (func2(data60) > 200) {
+        if (data61.machine !== void 0) {
+          let data62 = data61.machine;
+          if (typeof data62 == "string") {
+            if (func2(data62) > 200) {
               let err52 = { instancePath: instancePath + "/settings/machine", schemaPath: "#/properties/settings/properties/machine/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
             }
@@ -1616,10 +1641,10 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
           }
         }
-        if (data59.program !== void 0) {
-          let data61 = data59.program;
-          if (typeof data61 == "string") {
-            if (func2(data61) > 200) {
+        if (data61.program !== void 0) {
+          let data63 = data61.program;
+          if (typeof data63 == "string") {
+            if (func2(data63) > 200) {
               let err54 = { instancePath: instancePath + "/settings/program", schemaPath: "#/properties/settings/properties/program/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
@@ -1628,24 +1653,24 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
-        if (data59.force !== void 0 && (validate274(data59.force, { instancePath: instancePath + "/settings/force", parentData: data59, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data59.current !== void 0 && (validate276(data59.current, { instancePath: instancePath + "/settings/current", parentData: data59, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length)), data59.voltage !== void 0 && (validate278(data59.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data59, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate278.errors : vErrors.concat(validate278.errors), errors = vErrors.length)), data59.weld_time !== void 0 && (validate107(data59.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data59, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data59.tip !== void 0 && (validate184(data59.tip, { instancePath: instancePath + "/settings/tip", parentData: data59, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data59.most_force !== void 0 && (validate274(data59.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data59, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data59.most_current !== void 0 && (validate276(data59.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data59, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length)), data59.travel_speed !== void 0 && (validate284(data59.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data59, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors), errors = vErrors.length)), data59.heat_input !== void 0 && (validate286(data59.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data59, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate286.errors : vErrors.concat(validate286.errors), errors = vErrors.length)), data59.power !== void 0 && (validate288(data59.power, { instancePath: instancePath + "/settings/power", parentData: data59, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate288.errors : vErrors.concat(validate288.errors), errors = vErrors.length)), data59.passes !== void 0) {
-          let data72 = data59.passes;
-          if (!(typeof data72 == "number" && !(data72 % 1) && !isNaN(data72) && isFinite(data72))) {
+        if (data61.force !== void 0 && (validate279(data61.force, { instancePath: instancePath + "/settings/force", parentData: data61, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate279.errors : vErrors.concat(validate279.errors), errors = vErrors.length)), data61.current !== void 0 && (validate281(data61.current, { instancePath: instancePath + "/settings/current", parentData: data61, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data61.voltage !== void 0 && (validate283(data61.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data61, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate283.errors : vErrors.concat(validate283.errors), errors = vErrors.length)), data61.weld_time !== void 0 && (validate110(data61.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data61, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data61.tip !== void 0 && (validate187(data61.tip, { instancePath: instancePath + "/settings/tip", parentData: data61, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data61.most_force !== void 0 && (validate279(data61.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data61, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate279.errors : vErrors.concat(validate279.errors), errors = vErrors.length)), data61.most_current !== void 0 && (validate281(data61.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data61, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data61.travel_speed !== void 0 && (validate289(data61.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data61, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate289.errors : vErrors.concat(validate289.errors), errors = vErrors.length)), data61.heat_input !== void 0 && (validate291(data61.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data61, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors), errors = vErrors.length)), data61.power !== void 0 && (validate293(data61.power, { instancePath: instancePath + "/settings/power", parentData: data61, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate293.errors : vErrors.concat(validate293.errors), errors = vErrors.length)), data61.passes !== void 0) {
+          let data74 = data61.passes;
+          if (!(typeof data74 == "number" && !(data74 % 1) && !isNaN(data74) && isFinite(data74))) {
             let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
             vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
           }
-          if (typeof data72 == "number" && isFinite(data72)) {
-            if (data72 > 20 || isNaN(data72)) {
+          if (typeof data74 == "number" && isFinite(data74)) {
+            if (data74 > 20 || isNaN(data74)) {
               let err57 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/maximum", keyword: "maximum", params: { comparison: "<=", limit: 20 } };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
-            if (data72 < 1 || isNaN(data72)) {
+            if (data74 < 1 || isNaN(data74)) {
               let err58 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
               vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
         }
-        data59.interpass !== void 0 && (validate202(data59.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data59, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data59.stitch !== void 0 && (validate184(data59.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data59, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data59.pause !== void 0 && (validate107(data59.pause, { instancePath: instancePath + "/settings/pause", parentData: data59, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length));
+        data61.interpass !== void 0 && (validate205(data61.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data61, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data61.stitch !== void 0 && (validate187(data61.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data61, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data61.pause !== void 0 && (validate110(data61.pause, { instancePath: instancePath + "/settings/pause", parentData: data61, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
       } else {
         let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
@@ -1656,9 +1681,9 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
     }
     if (data.place !== void 0) {
-      let data77 = data.place;
-      if (typeof data77 == "string") {
-        if (func2(data77) > 100) {
+      let data79 = data.place;
+      if (typeof data79 == "string") {
+        if (func2(data79) > 100) {
           let err61 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
         }
@@ -1667,10 +1692,10 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate295(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate295.errors : vErrors.concat(validate295.errors), errors = vErrors.length)), data.done !== void 0 && (validate92(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.record !== void 0) {
-      let data82 = data.record;
-      if (typeof data82 == "string") {
-        if (func2(data82) > 200) {
+    if (data.cite !== void 0 && (validate98(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate300(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate300.errors : vErrors.concat(validate300.errors), errors = vErrors.length)), data.done !== void 0 && (validate95(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.record !== void 0) {
+      let data84 = data.record;
+      if (typeof data84 == "string") {
+        if (func2(data84) > 200) {
           let err63 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
@@ -1679,10 +1704,10 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
-    if (data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.flange_coat_cite !== void 0 && (validate95(data.flange_coat_cite, { instancePath: instancePath + "/flange_coat_cite", parentData: data, parentDataProperty: "flange_coat_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
-      let data85 = data.flange_coat;
-      if (!(data85 === "weld-through primer" || data85 === "factory coat left whole" || data85 === "adhesive" || data85 === "sealer" || data85 === "bare")) {
-        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema60.properties.flange_coat.enum } };
+    if (data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.flange_coat_cite !== void 0 && (validate98(data.flange_coat_cite, { instancePath: instancePath + "/flange_coat_cite", parentData: data, parentDataProperty: "flange_coat_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
+      let data87 = data.flange_coat;
+      if (!(data87 === "weld-through primer" || data87 === "factory coat left whole" || data87 === "adhesive" || data87 === "sealer" || data87 === "bare")) {
+        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema61.properties.flange_coat.enum } };
         vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
       }
     }
@@ -1690,18 +1715,18 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
     let err66 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
   }
-  return validate241.errors = vErrors, errors === 0;
+  return validate244.errors = vErrors, errors === 0;
 }
-validate241.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate197(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate197.evaluated;
+validate244.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate200(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate200.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema52.properties, key0)) {
+      if (!func1.call(schema53.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate74(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.do !== void 0 && (validate199(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate199.errors : vErrors.concat(validate199.errors), errors = vErrors.length)), data.step !== void 0) {
+    if (data.id !== void 0 && (validate76(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.do !== void 0 && (validate202(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.step !== void 0) {
       let data2 = data.step;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
         let err1 = { instancePath: instancePath + "/step", schemaPath: "#/properties/step/type", keyword: "type", params: { type: "integer" } };
@@ -1738,7 +1763,7 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.extent !== void 0) {
       let data4 = data.extent;
       if (!(data4 === "whole" || data4 === "part")) {
-        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema52.properties.extent.enum } };
+        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema53.properties.extent.enum } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
@@ -1766,7 +1791,7 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.reason !== void 0) {
+    if (data.cite !== void 0 && (validate98(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.reason !== void 0) {
       let data8 = data.reason;
       if (typeof data8 == "string") {
         if (func2(data8) > 2e3) {
@@ -1806,18 +1831,18 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.source !== void 0) {
       let data11 = data.source;
       if (!(data11 === "torch" || data11 === "induction" || data11 === "hot air" || data11 === "infra-red panel" || data11 === "oven" || data11 === "other")) {
-        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema52.properties.source.enum } };
+        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema53.properties.source.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
     if (data.cut_with !== void 0) {
       let data12 = data.cut_with;
       if (!(data12 === "saw" || data12 === "drill" || data12 === "chisel" || data12 === "cutting disc" || data12 === "grinder" || data12 === "plasma" || data12 === "flame")) {
-        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema52.properties.cut_with.enum } };
+        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema53.properties.cut_with.enum } };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate202(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.hold !== void 0 && (validate107(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data.times !== void 0) {
+    if (data.temperature !== void 0 && (validate205(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data.hold !== void 0 && (validate110(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.times !== void 0) {
       let data15 = data.times;
       if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
         let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1834,24 +1859,24 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.measured_by !== void 0 && (validate205(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate208(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors), errors = vErrors.length)), data.shape !== void 0) {
+    if (data.measured_by !== void 0 && (validate208(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate211(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate211.errors : vErrors.concat(validate211.errors), errors = vErrors.length)), data.shape !== void 0) {
       let data18 = data.shape;
       if (!(data18 === "strip" || data18 === "disc")) {
-        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema52.properties.shape.enum } };
+        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema53.properties.shape.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
-    if (data.radius !== void 0 && (validate184(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
+    if (data.radius !== void 0 && (validate187(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
       let data20 = data.cooled_faces;
       if (!(data20 === "both" || data20 === "one")) {
-        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema52.properties.cooled_faces.enum } };
+        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema53.properties.cooled_faces.enum } };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
-    if (data.starts_below !== void 0 && (validate202(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.cooling !== void 0) {
+    if (data.starts_below !== void 0 && (validate205(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data.cooling !== void 0) {
       let data22 = data.cooling;
       if (!(data22 === "still air" || data22 === "fan" || data22 === "water" || data22 === "wet cloth")) {
-        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema52.properties.cooling.enum } };
+        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema53.properties.cooling.enum } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
@@ -1863,7 +1888,7 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
             let err26 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
           }
-        if (data23.temperature !== void 0 && (validate202(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data23.time !== void 0 && (validate107(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data23.times !== void 0) {
+        if (data23.temperature !== void 0 && (validate205(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data23.time !== void 0 && (validate110(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data23.times !== void 0) {
           let data26 = data23.times;
           if (!(typeof data26 == "number" && !(data26 % 1) && !isNaN(data26) && isFinite(data26))) {
             let err27 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1880,7 +1905,7 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data23.cite !== void 0 && (validate95(data23.cite, { instancePath: instancePath + "/limit/cite", parentData: data23, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
+        data23.cite !== void 0 && (validate98(data23.cite, { instancePath: instancePath + "/limit/cite", parentData: data23, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
       } else {
         let err30 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
@@ -1899,20 +1924,20 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data29.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate215(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate215.errors : vErrors.concat(validate215.errors), errors = vErrors.length);
+          validate218(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate218.errors : vErrors.concat(validate218.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
-    if (data.clear_within !== void 0 && (validate126(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.clear_cite !== void 0 && (validate95(data.clear_cite, { instancePath: instancePath + "/clear_cite", parentData: data, parentDataProperty: "clear_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.method !== void 0) {
+    if (data.clear_within !== void 0 && (validate129(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length)), data.clear_cite !== void 0 && (validate98(data.clear_cite, { instancePath: instancePath + "/clear_cite", parentData: data, parentDataProperty: "clear_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.method !== void 0) {
       let data33 = data.method;
       if (!(data33 === "cold" || data33 === "with heat")) {
-        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema52.properties.method.enum } };
+        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema53.properties.method.enum } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
-    if (data.amount !== void 0 && (validate126(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.joints !== void 0) {
+    if (data.amount !== void 0 && (validate129(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length)), data.joints !== void 0) {
       let data35 = data.joints;
       if (Array.isArray(data35)) {
         if (data35.length > 200) {
@@ -1921,7 +1946,7 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data35.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate241(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate241.errors : vErrors.concat(validate241.errors), errors = vErrors.length);
+          validate244(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate244.errors : vErrors.concat(validate244.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1942,14 +1967,14 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.earth_clamp_on !== void 0) {
       let data38 = data.earth_clamp_on;
       if (!(data38 === "same part" || data38 === "joined part" || data38 === "elsewhere on the body" || data38 === "wheel, hub or suspension" || data38 === "engine, gearbox or motor" || data38 === "control unit or its bracket" || data38 === "none needed")) {
-        let err39 = { instancePath: instancePath + "/earth_clamp_on", schemaPath: "#/properties/earth_clamp_on/enum", keyword: "enum", params: { allowedValues: schema52.properties.earth_clamp_on.enum } };
+        let err39 = { instancePath: instancePath + "/earth_clamp_on", schemaPath: "#/properties/earth_clamp_on/enum", keyword: "enum", params: { allowedValues: schema53.properties.earth_clamp_on.enum } };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
       }
     }
-    if (data.earth_clamp_distance !== void 0 && (validate126(data.earth_clamp_distance, { instancePath: instancePath + "/earth_clamp_distance", parentData: data, parentDataProperty: "earth_clamp_distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.control_units_state !== void 0) {
+    if (data.earth_clamp_distance !== void 0 && (validate129(data.earth_clamp_distance, { instancePath: instancePath + "/earth_clamp_distance", parentData: data, parentDataProperty: "earth_clamp_distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length)), data.control_units_state !== void 0) {
       let data40 = data.control_units_state;
       if (!(data40 === "none near" || data40 === "unplugged" || data40 === "removed" || data40 === "left plugged in")) {
-        let err40 = { instancePath: instancePath + "/control_units_state", schemaPath: "#/properties/control_units_state/enum", keyword: "enum", params: { allowedValues: schema52.properties.control_units_state.enum } };
+        let err40 = { instancePath: instancePath + "/control_units_state", schemaPath: "#/properties/control_units_state/enum", keyword: "enum", params: { allowedValues: schema53.properties.control_units_state.enum } };
         vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
@@ -1965,7 +1990,7 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
       }
     }
-    if (data.fire_watch !== void 0 && (validate107(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data.film !== void 0 && (validate184(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.material !== void 0) {
+    if (data.fire_watch !== void 0 && (validate110(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.film !== void 0 && (validate187(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.material !== void 0) {
       let data44 = data.material;
       if (typeof data44 == "string") {
         if (func2(data44) > 200) {
@@ -1977,7 +2002,7 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
       }
     }
-    if (data.planned !== void 0 && (validate90(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data.done !== void 0 && (validate92(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate184(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate95(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.added_metal !== void 0) {
+    if (data.planned !== void 0 && (validate93(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data.done !== void 0 && (validate95(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate187(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate98(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.added_metal !== void 0) {
       let data51 = data.added_metal;
       if (typeof data51 == "string") {
         if (func2(data51) > 400) {
@@ -1989,23 +2014,23 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
       }
     }
-    data.added_metal_cite !== void 0 && (validate95(data.added_metal_cite, { instancePath: instancePath + "/added_metal_cite", parentData: data, parentDataProperty: "added_metal_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.fasteners !== void 0 && (validate116(data.fasteners, { instancePath: instancePath + "/fasteners", parentData: data, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate116.errors : vErrors.concat(validate116.errors), errors = vErrors.length));
+    data.added_metal_cite !== void 0 && (validate98(data.added_metal_cite, { instancePath: instancePath + "/added_metal_cite", parentData: data, parentDataProperty: "added_metal_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.fasteners !== void 0 && (validate119(data.fasteners, { instancePath: instancePath + "/fasteners", parentData: data, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length));
   } else {
     let err47 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
   }
-  return validate197.errors = vErrors, errors === 0;
+  return validate200.errors = vErrors, errors === 0;
 }
-validate197.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate164(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate164.evaluated;
+validate200.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate167(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate167.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema43.properties, key0)) {
+      if (!func1.call(schema44.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate74(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.id !== void 0 && (validate76(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.name !== void 0) {
       let data1 = data.name;
       if (typeof data1 == "string") {
         if (func2(data1) > 200) {
@@ -2017,11 +2042,11 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    if (data.kind !== void 0 && (validate166(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data.side !== void 0 && (validate168(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
+    if (data.kind !== void 0 && (validate169(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors), errors = vErrors.length)), data.side !== void 0 && (validate171(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
       let err3 = { instancePath: instancePath + "/structural", schemaPath: "#/properties/structural/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
-    if (data.cosmetic_by !== void 0 && (validate95(data.cosmetic_by, { instancePath: instancePath + "/cosmetic_by", parentData: data, parentDataProperty: "cosmetic_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.one_piece !== void 0 && typeof data.one_piece != "boolean") {
+    if (data.cosmetic_by !== void 0 && (validate98(data.cosmetic_by, { instancePath: instancePath + "/cosmetic_by", parentData: data, parentDataProperty: "cosmetic_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.one_piece !== void 0 && typeof data.one_piece != "boolean") {
       let err4 = { instancePath: instancePath + "/one_piece", schemaPath: "#/properties/one_piece/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
@@ -2043,7 +2068,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
           }
           let len0 = data7.length;
           for (let i0 = 0; i0 < len0; i0++)
-            validate74(data7[i0], { instancePath: instancePath + "/under/" + i0, parentData: data7, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+            validate76(data7[i0], { instancePath: instancePath + "/under/" + i0, parentData: data7, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
         } else {
           let err7 = { instancePath: instancePath + "/under", schemaPath: "#/properties/under/then/type", keyword: "type", params: { type: "array" } };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
@@ -2052,7 +2077,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         valid1 = _valid0, ifClause0 = "then";
       } else {
         let _errs19 = errors;
-        validate74(data7, { instancePath: instancePath + "/under", parentData: data, parentDataProperty: "under", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+        validate76(data7, { instancePath: instancePath + "/under", parentData: data, parentDataProperty: "under", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
         var _valid0 = _errs19 === errors;
         valid1 = _valid0, ifClause0 = "else";
       }
@@ -2079,7 +2104,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
           }
           let len1 = data9.length;
           for (let i1 = 0; i1 < len1; i1++)
-            validate74(data9[i1], { instancePath: instancePath + "/over/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+            validate76(data9[i1], { instancePath: instancePath + "/over/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
         } else {
           let err11 = { instancePath: instancePath + "/over", schemaPath: "#/properties/over/then/type", keyword: "type", params: { type: "array" } };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
@@ -2088,7 +2113,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         valid4 = _valid1, ifClause1 = "then";
       } else {
         let _errs27 = errors;
-        validate74(data9, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+        validate76(data9, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
         var _valid1 = _errs27 === errors;
         valid4 = _valid1, ifClause1 = "else";
       }
@@ -2110,7 +2135,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data12.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate74(data12[i2], { instancePath: instancePath + "/joined_to/" + i2, parentData: data12, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+          validate76(data12[i2], { instancePath: instancePath + "/joined_to/" + i2, parentData: data12, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
       } else {
         let err15 = { instancePath: instancePath + "/joined_to", schemaPath: "#/properties/joined_to/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
@@ -2125,13 +2150,13 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data14.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate152(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length);
+          validate155(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate155.errors : vErrors.concat(validate155.errors), errors = vErrors.length);
       } else {
         let err17 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    if (data.grade !== void 0 && (validate177(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate177.errors : vErrors.concat(validate177.errors), errors = vErrors.length)), data.strength !== void 0 && (validate179(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.class !== void 0 && (validate181(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate181.errors : vErrors.concat(validate181.errors), errors = vErrors.length)), data.grade_from !== void 0) {
+    if (data.grade !== void 0 && (validate180(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length)), data.strength !== void 0 && (validate182(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length)), data.class !== void 0 && (validate184(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.grade_from !== void 0) {
       let data19 = data.grade_from;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         for (let key1 in data19)
@@ -2139,7 +2164,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
             let err18 = { instancePath: instancePath + "/grade_from", schemaPath: "#/properties/grade_from/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
           }
-        if (data19.reference !== void 0 && (validate74(data19.reference, { instancePath: instancePath + "/grade_from/reference", parentData: data19, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data19.at !== void 0) {
+        if (data19.reference !== void 0 && (validate76(data19.reference, { instancePath: instancePath + "/grade_from/reference", parentData: data19, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data19.at !== void 0) {
           let data21 = data19.at;
           if (typeof data21 == "string") {
             if (func2(data21) > 200) {
@@ -2154,7 +2179,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         if (data19.by !== void 0) {
           let data22 = data19.by;
           if (!(data22 === "maker document" || data22 === "marking on part" || data22 === "hardness test" || data22 === "magnet" || data22 === "spark" || data22 === "file" || data22 === "memory")) {
-            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema43.properties.grade_from.properties.by.enum } };
+            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema44.properties.grade_from.properties.by.enum } };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
@@ -2163,10 +2188,10 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.thickness !== void 0 && (validate184(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.coating !== void 0) {
+    if (data.thickness !== void 0 && (validate187(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.coating !== void 0) {
       let data24 = data.coating;
       if (!(data24 === "none" || data24 === "zinc" || data24 === "zinc-iron" || data24 === "zinc-magnesium" || data24 === "zinc-aluminium" || data24 === "aluminium-zinc" || data24 === "aluminium-silicon" || data24 === "zinc-nickel")) {
-        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema43.properties.coating.enum } };
+        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema44.properties.coating.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
@@ -2179,7 +2204,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data25.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate186(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length);
+          validate189(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -2192,7 +2217,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.condition !== void 0) {
       let data28 = data.condition;
       if (!(data28 === "new" || data28 === "recycled" || data28 === "refurbished")) {
-        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema43.properties.condition.enum } };
+        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema44.properties.condition.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
@@ -2200,7 +2225,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
       let data29 = data.donor;
       if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
         for (let key2 in data29)
-          if (!func1.call(schema43.properties.donor.properties, key2)) {
+          if (!func1.call(schema44.properties.donor.properties, key2)) {
             let err28 = { instancePath: instancePath + "/donor", schemaPath: "#/properties/donor/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
@@ -2284,14 +2309,14 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         if (data29.at_this_part !== void 0) {
           let data36 = data29.at_this_part;
           if (!(data36 === "sound" || data36 === "damaged" || data36 === "not yet seen")) {
-            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema43.properties.donor.properties.at_this_part.enum } };
+            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema44.properties.donor.properties.at_this_part.enum } };
             vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
           }
         }
-        if (data29.cite !== void 0 && (validate95(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data29.taken_off !== void 0) {
+        if (data29.cite !== void 0 && (validate98(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data29.taken_off !== void 0) {
           let data38 = data29.taken_off;
           if (!(data38 === "unbolted" || data38 === "drilled out at the factory joints" || data38 === "cut out beyond the factory joints" || data38 === "cut out with a flame")) {
-            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema43.properties.donor.properties.taken_off.enum } };
+            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema44.properties.donor.properties.taken_off.enum } };
             vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
         }
@@ -2312,7 +2337,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
             let err46 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
-        if (data40.kind !== void 0 && (validate193(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate193.errors : vErrors.concat(validate193.errors), errors = vErrors.length)), data40.kinds !== void 0) {
+        if (data40.kind !== void 0 && (validate196(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate196.errors : vErrors.concat(validate196.errors), errors = vErrors.length)), data40.kinds !== void 0) {
           let data42 = data40.kinds;
           if (Array.isArray(data42)) {
             if (data42.length > 10) {
@@ -2321,7 +2346,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
             }
             let len5 = data42.length;
             for (let i5 = 0; i5 < len5; i5++)
-              validate193(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate193.errors : vErrors.concat(validate193.errors), errors = vErrors.length);
+              validate196(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate196.errors : vErrors.concat(validate196.errors), errors = vErrors.length);
           } else {
             let err48 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
@@ -2330,7 +2355,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         if (data40.found_by !== void 0) {
           let data44 = data40.found_by;
           if (!(data44 === "seen" || data44 === "outer panel cut back" || data44 === "part removed" || data44 === "probe camera" || data44 === "measured" || data44 === "not looked at")) {
-            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema43.properties.damage.properties.found_by.enum } };
+            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema44.properties.damage.properties.found_by.enum } };
             vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
           }
         }
@@ -2346,7 +2371,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
         }
-        if (data40.tolerable_by !== void 0 && (validate95(data40.tolerable_by, { instancePath: instancePath + "/damage/tolerable_by", parentData: data40, parentDataProperty: "tolerable_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data40.short_radius !== void 0 && typeof data40.short_radius != "boolean") {
+        if (data40.tolerable_by !== void 0 && (validate98(data40.tolerable_by, { instancePath: instancePath + "/damage/tolerable_by", parentData: data40, parentDataProperty: "tolerable_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data40.short_radius !== void 0 && typeof data40.short_radius != "boolean") {
           let err52 = { instancePath: instancePath + "/damage/short_radius", schemaPath: "#/properties/damage/properties/short_radius/type", keyword: "type", params: { type: "boolean" } };
           vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
         }
@@ -2368,7 +2393,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len6 = data49.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate197(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate197.errors : vErrors.concat(validate197.errors), errors = vErrors.length);
+          validate200(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate200.errors : vErrors.concat(validate200.errors), errors = vErrors.length);
       } else {
         let err56 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
@@ -2382,12 +2407,12 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
     let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
-  return validate164.errors = vErrors, errors === 0;
+  return validate167.errors = vErrors, errors === 0;
 }
-validate164.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate167.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats38 = formats["signed-length"];
-function validate336(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate336.evaluated;
+function validate342(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate342.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2401,11 +2426,11 @@ function validate336(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate336.errors = vErrors, errors === 0;
+  return validate342.errors = vErrors, errors === 0;
 }
-validate336.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate335(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate335.evaluated;
+validate342.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate341(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate341.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2417,16 +2442,16 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate336(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate336.errors : vErrors.concat(validate336.errors), errors = vErrors.length);
+      validate342(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate342.errors : vErrors.concat(validate342.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate335.errors = vErrors, errors === 0;
+  return validate341.errors = vErrors, errors === 0;
 }
-validate335.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate343(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate343.evaluated;
+validate341.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate349(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate349.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2454,7 +2479,7 @@ function validate343(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate184(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length);
+          validate187(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length);
       } else {
         let err4 = { instancePath: instancePath + "/diagonals_before", schemaPath: "#/properties/diagonals_before/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
@@ -2469,7 +2494,7 @@ function validate343(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate184(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length);
+          validate187(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length);
       } else {
         let err6 = { instancePath: instancePath + "/diagonals_after", schemaPath: "#/properties/diagonals_after/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
@@ -2484,13 +2509,13 @@ function validate343(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate184(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length);
+          validate187(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length);
       } else {
         let err8 = { instancePath: instancePath + "/nominal", schemaPath: "#/properties/nominal/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
-    if (data.tolerance !== void 0 && (validate184(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate66(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.corners !== void 0) {
+    if (data.tolerance !== void 0 && (validate187(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate66(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.corners !== void 0) {
       let data9 = data.corners;
       if (Array.isArray(data9)) {
         if (data9.length > 4) {
@@ -2503,7 +2528,7 @@ function validate343(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data9.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate74(data9[i3], { instancePath: instancePath + "/corners/" + i3, parentData: data9, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+          validate76(data9[i3], { instancePath: instancePath + "/corners/" + i3, parentData: data9, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
       } else {
         let err11 = { instancePath: instancePath + "/corners", schemaPath: "#/properties/corners/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
@@ -2525,19 +2550,19 @@ function validate343(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate343.errors = vErrors, errors === 0;
+  return validate349.errors = vErrors, errors === 0;
 }
-validate343.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema73 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
-function validate391(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate391.evaluated;
+validate349.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema74 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
+function validate397(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate397.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.planned !== void 0 && (validate90(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data.done !== void 0 && (validate92(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.tool !== void 0) {
+    if (data.planned !== void 0 && (validate93(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data.done !== void 0 && (validate95(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.cite !== void 0 && (validate98(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.tool !== void 0) {
       let data5 = data.tool;
       if (typeof data5 == "string") {
         if (func2(data5) > 200) {
@@ -2580,14 +2605,14 @@ function validate391(data, { instancePath = "", parentData, parentDataProperty, 
             if (data7.system !== void 0) {
               let data9 = data7.system;
               if (!(data9 === "restraint" || data9 === "brake" || data9 === "steering" || data9 === "traction battery" || data9 === "engine" || data9 === "body" || data9 === "driver assistance" || data9 === "other")) {
-                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema73.properties.codes.items.properties.system.enum } };
+                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema74.properties.codes.items.properties.system.enum } };
                 vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
               }
             }
             if (data7.state !== void 0) {
               let data10 = data7.state;
               if (!(data10 === "active" || data10 === "stored" || data10 === "cleared")) {
-                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema73.properties.codes.items.properties.state.enum } };
+                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema74.properties.codes.items.properties.state.enum } };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             }
@@ -2618,12 +2643,12 @@ function validate391(data, { instancePath = "", parentData, parentDataProperty, 
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate391.errors = vErrors, errors === 0;
+  return validate397.errors = vErrors, errors === 0;
 }
-validate391.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate397.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats40 = formats["wheel-setting"];
-function validate405(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate405.evaluated;
+function validate411(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate411.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2637,12 +2662,12 @@ function validate405(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate405.errors = vErrors, errors === 0;
+  return validate411.errors = vErrors, errors === 0;
 }
-validate405.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate411.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats42 = formats.insulation;
-function validate428(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate428.evaluated;
+function validate434(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate434.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2656,9 +2681,9 @@ function validate428(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate428.errors = vErrors, errors === 0;
+  return validate434.errors = vErrors, errors === 0;
 }
-validate428.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate434.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2949,37 +2974,30 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
           }
         }
-        if (data17.market !== void 0) {
-          let data28 = data17.market;
-          if (!(data28 === "united-states" || data28 === "canada" || data28 === "north-america" || data28 === "china" || data28 === "european-union" || data28 === "united-kingdom" || data28 === "japan" || data28 === "korea" || data28 === "australia" || data28 === "india" || data28 === "mexico" || data28 === "other")) {
-            let err48 = { instancePath: instancePath + "/vehicle/market", schemaPath: "#/properties/vehicle/properties/market/enum", keyword: "enum", params: { allowedValues: schema19.properties.vehicle.properties.market.enum } };
-            vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
-          }
-        }
-        if (data17.weight_class !== void 0) {
+        if (data17.market !== void 0 && (validate68(data17.market, { instancePath: instancePath + "/vehicle/market", parentData: data17, parentDataProperty: "market", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors), errors = vErrors.length)), data17.weight_class !== void 0) {
           let data29 = data17.weight_class;
           if (!(data29 === "light" || data29 === "heavy")) {
-            let err49 = { instancePath: instancePath + "/vehicle/weight_class", schemaPath: "#/properties/vehicle/properties/weight_class/enum", keyword: "enum", params: { allowedValues: schema19.properties.vehicle.properties.weight_class.enum } };
-            vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+            let err48 = { instancePath: instancePath + "/vehicle/weight_class", schemaPath: "#/properties/vehicle/properties/weight_class/enum", keyword: "enum", params: { allowedValues: schema19.properties.vehicle.properties.weight_class.enum } };
+            vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
         if (data17.build_date !== void 0 && (validate53(data17.build_date, { instancePath: instancePath + "/vehicle/build_date", parentData: data17, parentDataProperty: "build_date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data17.plant !== void 0) {
           let data31 = data17.plant;
           if (typeof data31 == "string") {
             if (func2(data31) > 100) {
-              let err50 = { instancePath: instancePath + "/vehicle/plant", schemaPath: "#/properties/vehicle/properties/plant/maxLength", keyword: "maxLength", params: { limit: 100 } };
-              vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+              let err49 = { instancePath: instancePath + "/vehicle/plant", schemaPath: "#/properties/vehicle/properties/plant/maxLength", keyword: "maxLength", params: { limit: 100 } };
+              vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
           } else {
-            let err51 = { instancePath: instancePath + "/vehicle/plant", schemaPath: "#/properties/vehicle/properties/plant/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+            let err50 = { instancePath: instancePath + "/vehicle/plant", schemaPath: "#/properties/vehicle/properties/plant/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
           }
         }
         if (data17.drive !== void 0) {
           let data32 = data17.drive, _errs59 = errors, valid8 = !0, _errs60 = errors;
           if (!Array.isArray(data32)) {
-            let err52 = {};
-            vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+            let err51 = {};
+            vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
           var _valid0 = _errs60 === errors;
           errors = _errs59, vErrors !== null && (_errs59 ? vErrors.length = _errs59 : vErrors = null);
@@ -2988,46 +3006,46 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             let _errs62 = errors;
             if (Array.isArray(data32)) {
               if (data32.length > 5) {
-                let err53 = { instancePath: instancePath + "/vehicle/drive", schemaPath: "#/properties/vehicle/properties/drive/then/maxItems", keyword: "maxItems", params: { limit: 5 } };
-                vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+                let err52 = { instancePath: instancePath + "/vehicle/drive", schemaPath: "#/properties/vehicle/properties/drive/then/maxItems", keyword: "maxItems", params: { limit: 5 } };
+                vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
               let len2 = data32.length;
               for (let i2 = 0; i2 < len2; i2++)
-                validate69(data32[i2], { instancePath: instancePath + "/vehicle/drive/" + i2, parentData: data32, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
+                validate71(data32[i2], { instancePath: instancePath + "/vehicle/drive/" + i2, parentData: data32, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
             } else {
-              let err54 = { instancePath: instancePath + "/vehicle/drive", schemaPath: "#/properties/vehicle/properties/drive/then/type", keyword: "type", params: { type: "array" } };
-              vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+              let err53 = { instancePath: instancePath + "/vehicle/drive", schemaPath: "#/properties/vehicle/properties/drive/then/type", keyword: "type", params: { type: "array" } };
+              vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
             var _valid0 = _errs62 === errors;
             valid8 = _valid0, ifClause0 = "then";
           } else {
             let _errs65 = errors;
-            validate69(data32, { instancePath: instancePath + "/vehicle/drive", parentData: data17, parentDataProperty: "drive", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
+            validate71(data32, { instancePath: instancePath + "/vehicle/drive", parentData: data17, parentDataProperty: "drive", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
             var _valid0 = _errs65 === errors;
             valid8 = _valid0, ifClause0 = "else";
           }
           if (!valid8) {
-            let err55 = { instancePath: instancePath + "/vehicle/drive", schemaPath: "#/properties/vehicle/properties/drive/if", keyword: "if", params: { failingKeyword: ifClause0 } };
-            vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+            let err54 = { instancePath: instancePath + "/vehicle/drive", schemaPath: "#/properties/vehicle/properties/drive/if", keyword: "if", params: { failingKeyword: ifClause0 } };
+            vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
           }
         }
         if (data17.restraints !== void 0) {
           let data34 = data17.restraints;
           if (typeof data34 == "string") {
             if (func2(data34) > 400) {
-              let err56 = { instancePath: instancePath + "/vehicle/restraints", schemaPath: "#/properties/vehicle/properties/restraints/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+              let err55 = { instancePath: instancePath + "/vehicle/restraints", schemaPath: "#/properties/vehicle/properties/restraints/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
             }
           } else {
-            let err57 = { instancePath: instancePath + "/vehicle/restraints", schemaPath: "#/properties/vehicle/properties/restraints/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+            let err56 = { instancePath: instancePath + "/vehicle/restraints", schemaPath: "#/properties/vehicle/properties/restraints/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
           }
         }
         if (data17.earlier_repairs !== void 0) {
           let data35 = data17.earlier_repairs, _errs69 = errors, valid11 = !0, _errs70 = errors;
           if (typeof data35 != "string") {
-            let err58 = {};
-            vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
+            let err57 = {};
+            vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
           }
           var _valid1 = _errs70 === errors;
           errors = _errs69, vErrors !== null && (_errs69 ? vErrors.length = _errs69 : vErrors = null);
@@ -3036,12 +3054,12 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             let _errs72 = errors;
             if (typeof data35 == "string") {
               if (func2(data35) > 400) {
-                let err59 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/then/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
+                let err58 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/then/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             } else {
-              let err60 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/then/type", keyword: "type", params: { type: "string" } };
-              vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
+              let err59 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/then/type", keyword: "type", params: { type: "string" } };
+              vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
             var _valid1 = _errs72 === errors;
             valid11 = _valid1, ifClause1 = "then";
@@ -3049,35 +3067,35 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             let _errs74 = errors;
             if (Array.isArray(data35)) {
               if (data35.length > 100) {
-                let err61 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/else/maxItems", keyword: "maxItems", params: { limit: 100 } };
-                vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
+                let err60 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/else/maxItems", keyword: "maxItems", params: { limit: 100 } };
+                vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
               }
               let len3 = data35.length;
               for (let i3 = 0; i3 < len3; i3++)
-                validate72(data35[i3], { instancePath: instancePath + "/vehicle/earlier_repairs/" + i3, parentData: data35, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors), errors = vErrors.length);
+                validate74(data35[i3], { instancePath: instancePath + "/vehicle/earlier_repairs/" + i3, parentData: data35, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
             } else {
-              let err62 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/else/type", keyword: "type", params: { type: "array" } };
-              vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+              let err61 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/else/type", keyword: "type", params: { type: "array" } };
+              vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
             }
             var _valid1 = _errs74 === errors;
             valid11 = _valid1, ifClause1 = "else";
           }
           if (!valid11) {
-            let err63 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/if", keyword: "if", params: { failingKeyword: ifClause1 } };
-            vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
+            let err62 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/if", keyword: "if", params: { failingKeyword: ifClause1 } };
+            vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
           }
         }
       } else {
-        let err64 = { instancePath: instancePath + "/vehicle", schemaPath: "#/properties/vehicle/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
+        let err63 = { instancePath: instancePath + "/vehicle", schemaPath: "#/properties/vehicle/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
       }
     }
     if (data.references !== void 0) {
       let data37 = data.references;
       if (Array.isArray(data37)) {
         if (data37.length > 500) {
-          let err65 = { instancePath: instancePath + "/references", schemaPath: "#/properties/references/maxItems", keyword: "maxItems", params: { limit: 500 } };
-          vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+          let err64 = { instancePath: instancePath + "/references", schemaPath: "#/properties/references/maxItems", keyword: "maxItems", params: { limit: 500 } };
+          vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
         }
         let len4 = data37.length;
         for (let i4 = 0; i4 < len4; i4++) {
@@ -3085,57 +3103,57 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           if (data38 && typeof data38 == "object" && !Array.isArray(data38)) {
             for (let key4 in data38)
               if (!func1.call(schema19.properties.references.items.properties, key4)) {
-                let err66 = { instancePath: instancePath + "/references/" + i4, schemaPath: "#/properties/references/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
-                vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
+                let err65 = { instancePath: instancePath + "/references/" + i4, schemaPath: "#/properties/references/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
+                vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
               }
-            if (data38.id !== void 0 && (validate74(data38.id, { instancePath: instancePath + "/references/" + i4 + "/id", parentData: data38, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data38.kind !== void 0) {
+            if (data38.id !== void 0 && (validate76(data38.id, { instancePath: instancePath + "/references/" + i4 + "/id", parentData: data38, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data38.kind !== void 0) {
               let data40 = data38.kind;
               if (!(data40 === "maker procedure" || data40 === "maker bulletin" || data40 === "maker manual" || data40 === "marking on part" || data40 === "maker position statement" || data40 === "public standard" || data40 === "general guidance" || data40 === "training" || data40 === "memory" || data40 === "last job")) {
-                let err67 = { instancePath: instancePath + "/references/" + i4 + "/kind", schemaPath: "#/properties/references/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.references.items.properties.kind.enum } };
-                vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
+                let err66 = { instancePath: instancePath + "/references/" + i4 + "/kind", schemaPath: "#/properties/references/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.references.items.properties.kind.enum } };
+                vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
             }
             if (data38.title !== void 0) {
               let data41 = data38.title;
               if (typeof data41 == "string") {
                 if (func2(data41) > 400) {
-                  let err68 = { instancePath: instancePath + "/references/" + i4 + "/title", schemaPath: "#/properties/references/items/properties/title/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
+                  let err67 = { instancePath: instancePath + "/references/" + i4 + "/title", schemaPath: "#/properties/references/items/properties/title/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
                 }
               } else {
-                let err69 = { instancePath: instancePath + "/references/" + i4 + "/title", schemaPath: "#/properties/references/items/properties/title/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
+                let err68 = { instancePath: instancePath + "/references/" + i4 + "/title", schemaPath: "#/properties/references/items/properties/title/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
               }
             }
             if (data38.document !== void 0) {
               let data42 = data38.document;
               if (typeof data42 == "string") {
                 if (func2(data42) > 100) {
-                  let err70 = { instancePath: instancePath + "/references/" + i4 + "/document", schemaPath: "#/properties/references/items/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
+                  let err69 = { instancePath: instancePath + "/references/" + i4 + "/document", schemaPath: "#/properties/references/items/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
                 }
               } else {
-                let err71 = { instancePath: instancePath + "/references/" + i4 + "/document", schemaPath: "#/properties/references/items/properties/document/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+                let err70 = { instancePath: instancePath + "/references/" + i4 + "/document", schemaPath: "#/properties/references/items/properties/document/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
               }
             }
             if (data38.revision !== void 0) {
               let data43 = data38.revision;
               if (typeof data43 == "string") {
                 if (func2(data43) > 100) {
-                  let err72 = { instancePath: instancePath + "/references/" + i4 + "/revision", schemaPath: "#/properties/references/items/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
+                  let err71 = { instancePath: instancePath + "/references/" + i4 + "/revision", schemaPath: "#/properties/references/items/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
                 }
               } else {
-                let err73 = { instancePath: instancePath + "/references/" + i4 + "/revision", schemaPath: "#/properties/references/items/properties/revision/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
+                let err72 = { instancePath: instancePath + "/references/" + i4 + "/revision", schemaPath: "#/properties/references/items/properties/revision/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
               }
             }
             if (data38.published !== void 0 && (validate53(data38.published, { instancePath: instancePath + "/references/" + i4 + "/published", parentData: data38, parentDataProperty: "published", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data38.about !== void 0) {
               let data45 = data38.about, _errs92 = errors, valid17 = !0, _errs93 = errors;
               if (!Array.isArray(data45)) {
-                let err74 = {};
-                vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
+                let err73 = {};
+                vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
               }
               var _valid2 = _errs93 === errors;
               errors = _errs92, vErrors !== null && (_errs92 ? vErrors.length = _errs92 : vErrors = null);
@@ -3144,81 +3162,81 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let _errs95 = errors;
                 if (Array.isArray(data45)) {
                   if (data45.length > 6) {
-                    let err75 = { instancePath: instancePath + "/references/" + i4 + "/about", schemaPath: "#/properties/references/items/properties/about/then/maxItems", keyword: "maxItems", params: { limit: 6 } };
-                    vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
+                    let err74 = { instancePath: instancePath + "/references/" + i4 + "/about", schemaPath: "#/properties/references/items/properties/about/then/maxItems", keyword: "maxItems", params: { limit: 6 } };
+                    vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
                   }
                   let len5 = data45.length;
                   for (let i5 = 0; i5 < len5; i5++)
-                    validate77(data45[i5], { instancePath: instancePath + "/references/" + i4 + "/about/" + i5, parentData: data45, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length);
+                    validate79(data45[i5], { instancePath: instancePath + "/references/" + i4 + "/about/" + i5, parentData: data45, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length);
                 } else {
-                  let err76 = { instancePath: instancePath + "/references/" + i4 + "/about", schemaPath: "#/properties/references/items/properties/about/then/type", keyword: "type", params: { type: "array" } };
-                  vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
+                  let err75 = { instancePath: instancePath + "/references/" + i4 + "/about", schemaPath: "#/properties/references/items/properties/about/then/type", keyword: "type", params: { type: "array" } };
+                  vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
                 }
                 var _valid2 = _errs95 === errors;
                 valid17 = _valid2, ifClause2 = "then";
               } else {
                 let _errs98 = errors;
-                validate77(data45, { instancePath: instancePath + "/references/" + i4 + "/about", parentData: data38, parentDataProperty: "about", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length);
+                validate79(data45, { instancePath: instancePath + "/references/" + i4 + "/about", parentData: data38, parentDataProperty: "about", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length);
                 var _valid2 = _errs98 === errors;
                 valid17 = _valid2, ifClause2 = "else";
               }
               if (!valid17) {
-                let err77 = { instancePath: instancePath + "/references/" + i4 + "/about", schemaPath: "#/properties/references/items/properties/about/if", keyword: "if", params: { failingKeyword: ifClause2 } };
-                vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
+                let err76 = { instancePath: instancePath + "/references/" + i4 + "/about", schemaPath: "#/properties/references/items/properties/about/if", keyword: "if", params: { failingKeyword: ifClause2 } };
+                vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
               }
             }
             if (data38.single_sheet !== void 0 && typeof data38.single_sheet != "boolean") {
-              let err78 = { instancePath: instancePath + "/references/" + i4 + "/single_sheet", schemaPath: "#/properties/references/items/properties/single_sheet/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
+              let err77 = { instancePath: instancePath + "/references/" + i4 + "/single_sheet", schemaPath: "#/properties/references/items/properties/single_sheet/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
             }
-            if (data38.covers !== void 0 && (validate80(data38.covers, { instancePath: instancePath + "/references/" + i4 + "/covers", parentData: data38, parentDataProperty: "covers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate80.errors : vErrors.concat(validate80.errors), errors = vErrors.length)), data38.looked_up !== void 0 && (validate53(data38.looked_up, { instancePath: instancePath + "/references/" + i4 + "/looked_up", parentData: data38, parentDataProperty: "looked_up", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data38.looked_up_by !== void 0 && (validate56(data38.looked_up_by, { instancePath: instancePath + "/references/" + i4 + "/looked_up_by", parentData: data38, parentDataProperty: "looked_up_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data38.for_job !== void 0) {
+            if (data38.covers !== void 0 && (validate82(data38.covers, { instancePath: instancePath + "/references/" + i4 + "/covers", parentData: data38, parentDataProperty: "covers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate82.errors : vErrors.concat(validate82.errors), errors = vErrors.length)), data38.looked_up !== void 0 && (validate53(data38.looked_up, { instancePath: instancePath + "/references/" + i4 + "/looked_up", parentData: data38, parentDataProperty: "looked_up", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data38.looked_up_by !== void 0 && (validate56(data38.looked_up_by, { instancePath: instancePath + "/references/" + i4 + "/looked_up_by", parentData: data38, parentDataProperty: "looked_up_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data38.for_job !== void 0) {
               let data51 = data38.for_job;
               if (typeof data51 == "string") {
                 if (func2(data51) > 100) {
-                  let err79 = { instancePath: instancePath + "/references/" + i4 + "/for_job", schemaPath: "#/properties/references/items/properties/for_job/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
+                  let err78 = { instancePath: instancePath + "/references/" + i4 + "/for_job", schemaPath: "#/properties/references/items/properties/for_job/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
                 }
               } else {
-                let err80 = { instancePath: instancePath + "/references/" + i4 + "/for_job", schemaPath: "#/properties/references/items/properties/for_job/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
+                let err79 = { instancePath: instancePath + "/references/" + i4 + "/for_job", schemaPath: "#/properties/references/items/properties/for_job/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
               }
             }
             if (data38.calls !== void 0) {
               let data52 = data38.calls;
               if (Array.isArray(data52)) {
                 if (data52.length > 50) {
-                  let err81 = { instancePath: instancePath + "/references/" + i4 + "/calls", schemaPath: "#/properties/references/items/properties/calls/maxItems", keyword: "maxItems", params: { limit: 50 } };
-                  vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+                  let err80 = { instancePath: instancePath + "/references/" + i4 + "/calls", schemaPath: "#/properties/references/items/properties/calls/maxItems", keyword: "maxItems", params: { limit: 50 } };
+                  vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
                 }
                 let len6 = data52.length;
                 for (let i6 = 0; i6 < len6; i6++)
-                  validate74(data52[i6], { instancePath: instancePath + "/references/" + i4 + "/calls/" + i6, parentData: data52, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+                  validate76(data52[i6], { instancePath: instancePath + "/references/" + i4 + "/calls/" + i6, parentData: data52, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
               } else {
-                let err82 = { instancePath: instancePath + "/references/" + i4 + "/calls", schemaPath: "#/properties/references/items/properties/calls/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
+                let err81 = { instancePath: instancePath + "/references/" + i4 + "/calls", schemaPath: "#/properties/references/items/properties/calls/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
               }
             }
             if (data38.kept !== void 0) {
               let data54 = data38.kept;
               if (typeof data54 == "string") {
                 if (func2(data54) > 200) {
-                  let err83 = { instancePath: instancePath + "/references/" + i4 + "/kept", schemaPath: "#/properties/references/items/properties/kept/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
+                  let err82 = { instancePath: instancePath + "/references/" + i4 + "/kept", schemaPath: "#/properties/references/items/properties/kept/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
                 }
               } else {
-                let err84 = { instancePath: instancePath + "/references/" + i4 + "/kept", schemaPath: "#/properties/references/items/properties/kept/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
+                let err83 = { instancePath: instancePath + "/references/" + i4 + "/kept", schemaPath: "#/properties/references/items/properties/kept/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
               }
             }
             data38.note !== void 0 && (validate66(data38.note, { instancePath: instancePath + "/references/" + i4 + "/note", parentData: data38, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
-            let err85 = { instancePath: instancePath + "/references/" + i4, schemaPath: "#/properties/references/items/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
+            let err84 = { instancePath: instancePath + "/references/" + i4, schemaPath: "#/properties/references/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
           }
         }
       } else {
-        let err86 = { instancePath: instancePath + "/references", schemaPath: "#/properties/references/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
+        let err85 = { instancePath: instancePath + "/references", schemaPath: "#/properties/references/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
       }
     }
     if (data.make_safe !== void 0) {
@@ -3226,76 +3244,76 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (data56 && typeof data56 == "object" && !Array.isArray(data56)) {
         for (let key5 in data56)
           if (!(key5 === "low_voltage" || key5 === "restraints" || key5 === "high_voltage" || key5 === "fire" || key5 === "lifting")) {
-            let err87 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
-            vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
+            let err86 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
+            vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
           }
         if (data56.low_voltage !== void 0) {
           let data57 = data56.low_voltage;
           if (data57 && typeof data57 == "object" && !Array.isArray(data57)) {
             for (let key6 in data57)
               if (!func1.call(schema19.properties.make_safe.properties.low_voltage.properties, key6)) {
-                let err88 = { instancePath: instancePath + "/make_safe/low_voltage", schemaPath: "#/properties/make_safe/properties/low_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 } };
-                vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
+                let err87 = { instancePath: instancePath + "/make_safe/low_voltage", schemaPath: "#/properties/make_safe/properties/low_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 } };
+                vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
               }
-            if (data57.planned !== void 0 && (validate90(data57.planned, { instancePath: instancePath + "/make_safe/low_voltage/planned", parentData: data57, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data57.done !== void 0 && (validate92(data57.done, { instancePath: instancePath + "/make_safe/low_voltage/done", parentData: data57, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data57.by !== void 0 && (validate56(data57.by, { instancePath: instancePath + "/make_safe/low_voltage/by", parentData: data57, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data57.cite !== void 0 && (validate95(data57.cite, { instancePath: instancePath + "/make_safe/low_voltage/cite", parentData: data57, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data57.note !== void 0 && (validate66(data57.note, { instancePath: instancePath + "/make_safe/low_voltage/note", parentData: data57, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data57.batteries !== void 0) {
+            if (data57.planned !== void 0 && (validate93(data57.planned, { instancePath: instancePath + "/make_safe/low_voltage/planned", parentData: data57, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data57.done !== void 0 && (validate95(data57.done, { instancePath: instancePath + "/make_safe/low_voltage/done", parentData: data57, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data57.by !== void 0 && (validate56(data57.by, { instancePath: instancePath + "/make_safe/low_voltage/by", parentData: data57, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data57.cite !== void 0 && (validate98(data57.cite, { instancePath: instancePath + "/make_safe/low_voltage/cite", parentData: data57, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data57.note !== void 0 && (validate66(data57.note, { instancePath: instancePath + "/make_safe/low_voltage/note", parentData: data57, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data57.batteries !== void 0) {
               let data63 = data57.batteries;
               if (Array.isArray(data63)) {
                 if (data63.length > 6) {
-                  let err89 = { instancePath: instancePath + "/make_safe/low_voltage/batteries", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/maxItems", keyword: "maxItems", params: { limit: 6 } };
-                  vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
+                  let err88 = { instancePath: instancePath + "/make_safe/low_voltage/batteries", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/maxItems", keyword: "maxItems", params: { limit: 6 } };
+                  vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
                 }
                 let len7 = data63.length;
                 for (let i7 = 0; i7 < len7; i7++) {
                   let data64 = data63[i7];
                   if (!(data64 === "12 V" || data64 === "auxiliary" || data64 === "48 V")) {
-                    let err90 = { instancePath: instancePath + "/make_safe/low_voltage/batteries/" + i7, schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.low_voltage.properties.batteries.items.enum } };
-                    vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
+                    let err89 = { instancePath: instancePath + "/make_safe/low_voltage/batteries/" + i7, schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.low_voltage.properties.batteries.items.enum } };
+                    vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
                   }
                 }
               } else {
-                let err91 = { instancePath: instancePath + "/make_safe/low_voltage/batteries", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+                let err90 = { instancePath: instancePath + "/make_safe/low_voltage/batteries", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
               }
             }
             if (data57.fitted !== void 0) {
               let data65 = data57.fitted;
               if (Array.isArray(data65)) {
                 if (data65.length > 6) {
-                  let err92 = { instancePath: instancePath + "/make_safe/low_voltage/fitted", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/maxItems", keyword: "maxItems", params: { limit: 6 } };
-                  vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+                  let err91 = { instancePath: instancePath + "/make_safe/low_voltage/fitted", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/maxItems", keyword: "maxItems", params: { limit: 6 } };
+                  vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                 }
                 let len8 = data65.length;
                 for (let i8 = 0; i8 < len8; i8++) {
                   let data66 = data65[i8];
                   if (!(data66 === "12 V" || data66 === "auxiliary" || data66 === "48 V")) {
-                    let err93 = { instancePath: instancePath + "/make_safe/low_voltage/fitted/" + i8, schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.low_voltage.properties.fitted.items.enum } };
-                    vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                    let err92 = { instancePath: instancePath + "/make_safe/low_voltage/fitted/" + i8, schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.low_voltage.properties.fitted.items.enum } };
+                    vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
                   }
                 }
               } else {
-                let err94 = { instancePath: instancePath + "/make_safe/low_voltage/fitted", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+                let err93 = { instancePath: instancePath + "/make_safe/low_voltage/fitted", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
               }
             }
             if (data57.key !== void 0) {
               let data67 = data57.key;
               if (typeof data67 == "string") {
                 if (func2(data67) > 200) {
-                  let err95 = { instancePath: instancePath + "/make_safe/low_voltage/key", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/key/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+                  let err94 = { instancePath: instancePath + "/make_safe/low_voltage/key", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/key/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
                 }
               } else {
-                let err96 = { instancePath: instancePath + "/make_safe/low_voltage/key", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/key/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+                let err95 = { instancePath: instancePath + "/make_safe/low_voltage/key", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/key/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
               }
             }
             if (data57.memory_supply !== void 0 && typeof data57.memory_supply != "boolean") {
-              let err97 = { instancePath: instancePath + "/make_safe/low_voltage/memory_supply", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/memory_supply/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+              let err96 = { instancePath: instancePath + "/make_safe/low_voltage/memory_supply", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/memory_supply/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
             }
           } else {
-            let err98 = { instancePath: instancePath + "/make_safe/low_voltage", schemaPath: "#/properties/make_safe/properties/low_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+            let err97 = { instancePath: instancePath + "/make_safe/low_voltage", schemaPath: "#/properties/make_safe/properties/low_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
           }
         }
         if (data56.restraints !== void 0) {
@@ -3303,15 +3321,15 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           if (data69 && typeof data69 == "object" && !Array.isArray(data69)) {
             for (let key7 in data69)
               if (!func1.call(schema19.properties.make_safe.properties.restraints.properties, key7)) {
-                let err99 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 } };
-                vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+                let err98 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 } };
+                vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
               }
-            if (data69.planned !== void 0 && (validate90(data69.planned, { instancePath: instancePath + "/make_safe/restraints/planned", parentData: data69, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data69.done !== void 0 && (validate92(data69.done, { instancePath: instancePath + "/make_safe/restraints/done", parentData: data69, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data69.by !== void 0 && (validate56(data69.by, { instancePath: instancePath + "/make_safe/restraints/by", parentData: data69, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data69.cite !== void 0 && (validate95(data69.cite, { instancePath: instancePath + "/make_safe/restraints/cite", parentData: data69, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.note !== void 0 && (validate66(data69.note, { instancePath: instancePath + "/make_safe/restraints/note", parentData: data69, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data69.wait !== void 0 && (validate107(data69.wait, { instancePath: instancePath + "/make_safe/restraints/wait", parentData: data69, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data69.wait_asked !== void 0 && (validate107(data69.wait_asked, { instancePath: instancePath + "/make_safe/restraints/wait_asked", parentData: data69, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data69.wait_cite !== void 0 && (validate95(data69.wait_cite, { instancePath: instancePath + "/make_safe/restraints/wait_cite", parentData: data69, parentDataProperty: "wait_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.units !== void 0) {
+            if (data69.planned !== void 0 && (validate93(data69.planned, { instancePath: instancePath + "/make_safe/restraints/planned", parentData: data69, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data69.done !== void 0 && (validate95(data69.done, { instancePath: instancePath + "/make_safe/restraints/done", parentData: data69, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.by !== void 0 && (validate56(data69.by, { instancePath: instancePath + "/make_safe/restraints/by", parentData: data69, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data69.cite !== void 0 && (validate98(data69.cite, { instancePath: instancePath + "/make_safe/restraints/cite", parentData: data69, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data69.note !== void 0 && (validate66(data69.note, { instancePath: instancePath + "/make_safe/restraints/note", parentData: data69, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data69.wait !== void 0 && (validate110(data69.wait, { instancePath: instancePath + "/make_safe/restraints/wait", parentData: data69, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data69.wait_asked !== void 0 && (validate110(data69.wait_asked, { instancePath: instancePath + "/make_safe/restraints/wait_asked", parentData: data69, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data69.wait_cite !== void 0 && (validate98(data69.wait_cite, { instancePath: instancePath + "/make_safe/restraints/wait_cite", parentData: data69, parentDataProperty: "wait_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data69.units !== void 0) {
               let data78 = data69.units;
               if (Array.isArray(data78)) {
                 if (data78.length > 60) {
-                  let err100 = { instancePath: instancePath + "/make_safe/restraints/units", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/maxItems", keyword: "maxItems", params: { limit: 60 } };
-                  vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+                  let err99 = { instancePath: instancePath + "/make_safe/restraints/units", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
                 }
                 let len9 = data78.length;
                 for (let i9 = 0; i9 < len9; i9++) {
@@ -3319,116 +3337,116 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                   if (data79 && typeof data79 == "object" && !Array.isArray(data79)) {
                     for (let key8 in data79)
                       if (!(key8 === "unit" || key8 === "name" || key8 === "at" || key8 === "state" || key8 === "treatment" || key8 === "step" || key8 === "cite")) {
-                        let err101 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9, schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 } };
-                        vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+                        let err100 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9, schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 } };
+                        vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
                       }
                     if (data79.unit !== void 0) {
                       let data80 = data79.unit;
                       if (!(data80 === "airbag" || data80 === "curtain airbag" || data80 === "side airbag" || data80 === "knee airbag" || data80 === "belt pretensioner" || data80 === "battery separator" || data80 === "bonnet actuator" || data80 === "other")) {
-                        let err102 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.unit.enum } };
-                        vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
+                        let err101 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.unit.enum } };
+                        vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
                       }
                     }
                     if (data79.name !== void 0) {
                       let data81 = data79.name;
                       if (typeof data81 == "string") {
                         if (func2(data81) > 200) {
-                          let err103 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/name", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
+                          let err102 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/name", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                         }
                       } else {
-                        let err104 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/name", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/name/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+                        let err103 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/name", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/name/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
                       }
                     }
-                    if (data79.at !== void 0 && (validate74(data79.at, { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/at", parentData: data79, parentDataProperty: "at", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data79.state !== void 0) {
+                    if (data79.at !== void 0 && (validate76(data79.at, { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/at", parentData: data79, parentDataProperty: "at", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data79.state !== void 0) {
                       let data83 = data79.state;
                       if (!(data83 === "undeployed" || data83 === "deployed" || data83 === "not yet seen")) {
-                        let err105 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/state", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.state.enum } };
-                        vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+                        let err104 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/state", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.state.enum } };
+                        vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
                       }
                     }
                     if (data79.treatment !== void 0) {
                       let data84 = data79.treatment;
                       if (!(data84 === "stays" || data84 === "removed" || data84 === "replaced")) {
-                        let err106 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/treatment", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/treatment/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.treatment.enum } };
-                        vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+                        let err105 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/treatment", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/treatment/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.treatment.enum } };
+                        vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
                       }
                     }
                     if (data79.step !== void 0) {
                       let data85 = data79.step;
                       if (!(typeof data85 == "number" && !(data85 % 1) && !isNaN(data85) && isFinite(data85))) {
-                        let err107 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/type", keyword: "type", params: { type: "integer" } };
-                        vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+                        let err106 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/type", keyword: "type", params: { type: "integer" } };
+                        vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
                       }
                       if (typeof data85 == "number" && isFinite(data85)) {
                         if (data85 > 1e4 || isNaN(data85)) {
-                          let err108 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e4 } };
-                          vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+                          let err107 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e4 } };
+                          vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
                         }
                         if (data85 < 0 || isNaN(data85)) {
-                          let err109 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 } };
-                          vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+                          let err108 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 } };
+                          vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
                         }
                       }
                     }
-                    data79.cite !== void 0 && (validate95(data79.cite, { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/cite", parentData: data79, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
+                    data79.cite !== void 0 && (validate98(data79.cite, { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/cite", parentData: data79, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
                   } else {
-                    let err110 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9, schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+                    let err109 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9, schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
                   }
                 }
               } else {
-                let err111 = { instancePath: instancePath + "/make_safe/restraints/units", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+                let err110 = { instancePath: instancePath + "/make_safe/restraints/units", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
               }
             }
             if (data69.storage !== void 0) {
               let data87 = data69.storage;
               if (typeof data87 == "string") {
                 if (func2(data87) > 400) {
-                  let err112 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+                  let err111 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
                 }
               } else {
-                let err113 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+                let err112 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
               }
             }
             if (data69.deployed !== void 0 && typeof data69.deployed != "boolean") {
-              let err114 = { instancePath: instancePath + "/make_safe/restraints/deployed", schemaPath: "#/properties/make_safe/properties/restraints/properties/deployed/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
+              let err113 = { instancePath: instancePath + "/make_safe/restraints/deployed", schemaPath: "#/properties/make_safe/properties/restraints/properties/deployed/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
             }
-            if (data69.replacement_list !== void 0 && (validate95(data69.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data69, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.belts_checked !== void 0) {
+            if (data69.replacement_list !== void 0 && (validate98(data69.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data69, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data69.belts_checked !== void 0) {
               let data90 = data69.belts_checked;
               if (typeof data90 == "string") {
                 if (func2(data90) > 400) {
-                  let err115 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
+                  let err114 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
                 }
               } else {
-                let err116 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
+                let err115 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
               }
             }
             if (data69.wiring !== void 0) {
               let data91 = data69.wiring;
               if (!(data91 === "untouched" || data91 === "section renewed" || data91 === "repaired with the maker\u2019s kit" || data91 === "spliced")) {
-                let err117 = { instancePath: instancePath + "/make_safe/restraints/wiring", schemaPath: "#/properties/make_safe/properties/restraints/properties/wiring/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.wiring.enum } };
+                let err116 = { instancePath: instancePath + "/make_safe/restraints/wiring", schemaPath: "#/properties/make_safe/properties/restraints/properties/wiring/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.wiring.enum } };
+                vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
+              }
+            }
+            if (data69.wiring_cite !== void 0 && (validate98(data69.wiring_cite, { instancePath: instancePath + "/make_safe/restraints/wiring_cite", parentData: data69, parentDataProperty: "wiring_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data69.control_unit !== void 0) {
+              let data93 = data69.control_unit;
+              if (!(data93 === "replaced" || data93 === "reset" || data93 === "kept")) {
+                let err117 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
                 vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
               }
             }
-            if (data69.wiring_cite !== void 0 && (validate95(data69.wiring_cite, { instancePath: instancePath + "/make_safe/restraints/wiring_cite", parentData: data69, parentDataProperty: "wiring_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.control_unit !== void 0) {
-              let data93 = data69.control_unit;
-              if (!(data93 === "replaced" || data93 === "reset" || data93 === "kept")) {
-                let err118 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
-                vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
-              }
-            }
-            data69.control_unit_cite !== void 0 && (validate95(data69.control_unit_cite, { instancePath: instancePath + "/make_safe/restraints/control_unit_cite", parentData: data69, parentDataProperty: "control_unit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.fasteners !== void 0 && (validate116(data69.fasteners, { instancePath: instancePath + "/make_safe/restraints/fasteners", parentData: data69, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate116.errors : vErrors.concat(validate116.errors), errors = vErrors.length));
+            data69.control_unit_cite !== void 0 && (validate98(data69.control_unit_cite, { instancePath: instancePath + "/make_safe/restraints/control_unit_cite", parentData: data69, parentDataProperty: "control_unit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data69.fasteners !== void 0 && (validate119(data69.fasteners, { instancePath: instancePath + "/make_safe/restraints/fasteners", parentData: data69, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length));
           } else {
-            let err119 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+            let err118 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
           }
         }
         if (data56.high_voltage !== void 0) {
@@ -3436,40 +3454,40 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           if (data96 && typeof data96 == "object" && !Array.isArray(data96)) {
             for (let key9 in data96)
               if (!func1.call(schema19.properties.make_safe.properties.high_voltage.properties, key9)) {
-                let err120 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
-                vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+                let err119 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
+                vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
               }
-            if (data96.planned !== void 0 && (validate90(data96.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data96, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data96.done !== void 0 && (validate92(data96.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data96, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data96.by !== void 0 && (validate56(data96.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data96, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data96.cite !== void 0 && (validate95(data96.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data96, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data96.note !== void 0 && (validate66(data96.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data96, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data96.battery_condition !== void 0) {
+            if (data96.planned !== void 0 && (validate93(data96.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data96, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data96.done !== void 0 && (validate95(data96.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data96, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data96.by !== void 0 && (validate56(data96.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data96, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data96.cite !== void 0 && (validate98(data96.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data96, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data96.note !== void 0 && (validate66(data96.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data96, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data96.battery_condition !== void 0) {
               let data102 = data96.battery_condition;
               if (!(data102 === "sound" || data102 === "hit" || data102 === "leaking" || data102 === "hot" || data102 === "isolation fault" || data102 === "not yet seen")) {
-                let err121 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
-                vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
+                let err120 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
+                vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
               }
             }
-            if (data96.battery_fit_cite !== void 0 && (validate95(data96.battery_fit_cite, { instancePath: instancePath + "/make_safe/high_voltage/battery_fit_cite", parentData: data96, parentDataProperty: "battery_fit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data96.quarantine !== void 0) {
+            if (data96.battery_fit_cite !== void 0 && (validate98(data96.battery_fit_cite, { instancePath: instancePath + "/make_safe/high_voltage/battery_fit_cite", parentData: data96, parentDataProperty: "battery_fit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data96.quarantine !== void 0) {
               let data104 = data96.quarantine;
               if (data104 && typeof data104 == "object" && !Array.isArray(data104)) {
                 for (let key10 in data104)
                   if (!(key10 === "place" || key10 === "distance" || key10 === "watch")) {
-                    let err122 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
-                    vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
+                    let err121 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
+                    vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
                   }
                 if (data104.place !== void 0) {
                   let data105 = data104.place;
                   if (typeof data105 == "string") {
                     if (func2(data105) > 200) {
-                      let err123 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
+                      let err122 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
                     }
                   } else {
-                    let err124 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
+                    let err123 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
                   }
                 }
-                data104.distance !== void 0 && (validate126(data104.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data104, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data104.watch !== void 0 && (validate107(data104.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data104, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length));
+                data104.distance !== void 0 && (validate129(data104.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data104, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length)), data104.watch !== void 0 && (validate110(data104.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data104, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
               } else {
-                let err125 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
+                let err124 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
               }
             }
             if (data96.person !== void 0 && (validate56(data96.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data96, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data96.isolation !== void 0) {
@@ -3477,25 +3495,25 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               if (data109 && typeof data109 == "object" && !Array.isArray(data109)) {
                 for (let key11 in data109)
                   if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
-                    let err126 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
-                    vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
+                    let err125 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
+                    vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
                   }
-                if (data109.planned !== void 0 && (validate90(data109.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data109, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data109.done !== void 0 && (validate92(data109.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data109, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data109.by !== void 0 && (validate56(data109.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data109, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data109.cite !== void 0 && (validate95(data109.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data109, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data109.note !== void 0 && (validate66(data109.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data109, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data109.lock !== void 0) {
+                if (data109.planned !== void 0 && (validate93(data109.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data109, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data109.done !== void 0 && (validate95(data109.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data109, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data109.by !== void 0 && (validate56(data109.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data109, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data109.cite !== void 0 && (validate98(data109.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data109, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data109.note !== void 0 && (validate66(data109.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data109, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data109.lock !== void 0) {
                   let data115 = data109.lock;
                   if (typeof data115 == "string") {
                     if (func2(data115) > 200) {
-                      let err127 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+                      let err126 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
                     }
                   } else {
-                    let err128 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
+                    let err127 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
                   }
                 }
-                data109.wait !== void 0 && (validate107(data109.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data109, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data109.wait_asked !== void 0 && (validate107(data109.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data109, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length));
+                data109.wait !== void 0 && (validate110(data109.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data109, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data109.wait_asked !== void 0 && (validate110(data109.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data109, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
               } else {
-                let err129 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
+                let err128 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
               }
             }
             if (data96.proof_of_absence !== void 0) {
@@ -3503,42 +3521,42 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               if (data118 && typeof data118 == "object" && !Array.isArray(data118)) {
                 for (let key12 in data118)
                   if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
-                    let err130 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
-                    vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
+                    let err129 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
+                    vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
                   }
-                if (data118.planned !== void 0 && (validate90(data118.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data118, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data118.done !== void 0 && (validate92(data118.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data118, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data118.by !== void 0 && (validate56(data118.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data118, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data118.cite !== void 0 && (validate95(data118.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data118, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data118.note !== void 0 && (validate66(data118.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data118, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data118.meter_proved_before !== void 0 && typeof data118.meter_proved_before != "boolean") {
-                  let err131 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
+                if (data118.planned !== void 0 && (validate93(data118.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data118, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data118.done !== void 0 && (validate95(data118.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data118, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data118.by !== void 0 && (validate56(data118.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data118, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data118.cite !== void 0 && (validate98(data118.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data118, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data118.note !== void 0 && (validate66(data118.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data118, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data118.meter_proved_before !== void 0 && typeof data118.meter_proved_before != "boolean") {
+                  let err130 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
+                }
+                if (data118.reading !== void 0 && (validate145(data118.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data118, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate145.errors : vErrors.concat(validate145.errors), errors = vErrors.length)), data118.meter_proved_after !== void 0 && typeof data118.meter_proved_after != "boolean") {
+                  let err131 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
                 }
-                if (data118.reading !== void 0 && (validate142(data118.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data118, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate142.errors : vErrors.concat(validate142.errors), errors = vErrors.length)), data118.meter_proved_after !== void 0 && typeof data118.meter_proved_after != "boolean") {
-                  let err132 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
-                }
               } else {
-                let err133 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
+                let err132 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
               }
             }
             if (data96.battery_removed !== void 0 && typeof data96.battery_removed != "boolean") {
-              let err134 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
+              let err133 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
             if (data96.cables_in_zone !== void 0) {
               let data128 = data96.cables_in_zone;
               if (typeof data128 == "string") {
                 if (func2(data128) > 400) {
-                  let err135 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
+                  let err134 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
                 }
               } else {
-                let err136 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
+                let err135 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
               }
             }
-            data96.state_of_charge !== void 0 && (validate144(data96.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data96, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate144.errors : vErrors.concat(validate144.errors), errors = vErrors.length));
+            data96.state_of_charge !== void 0 && (validate147(data96.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data96, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors), errors = vErrors.length));
           } else {
-            let err137 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
+            let err136 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
           }
         }
         if (data56.fire !== void 0) {
@@ -3546,27 +3564,27 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           if (data130 && typeof data130 == "object" && !Array.isArray(data130)) {
             for (let key13 in data130)
               if (!(key13 === "planned" || key13 === "done" || key13 === "by" || key13 === "cite" || key13 === "note" || key13 === "extinguisher" || key13 === "watch" || key13 === "fluids")) {
-                let err138 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
-                vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
+                let err137 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
+                vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
               }
-            if (data130.planned !== void 0 && (validate90(data130.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data130, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data130.done !== void 0 && (validate92(data130.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data130, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data130.by !== void 0 && (validate56(data130.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data130, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data130.cite !== void 0 && (validate95(data130.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data130, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data130.note !== void 0 && (validate66(data130.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data130, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data130.extinguisher !== void 0) {
+            if (data130.planned !== void 0 && (validate93(data130.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data130, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data130.done !== void 0 && (validate95(data130.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data130, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data130.by !== void 0 && (validate56(data130.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data130, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data130.cite !== void 0 && (validate98(data130.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data130, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data130.note !== void 0 && (validate66(data130.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data130, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data130.extinguisher !== void 0) {
               let data136 = data130.extinguisher;
               if (typeof data136 == "string") {
                 if (func2(data136) > 200) {
-                  let err139 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
+                  let err138 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
                 }
               } else {
-                let err140 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
+                let err139 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
               }
             }
-            if (data130.watch !== void 0 && (validate107(data130.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data130, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data130.fluids !== void 0) {
+            if (data130.watch !== void 0 && (validate110(data130.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data130, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data130.fluids !== void 0) {
               let data138 = data130.fluids;
               if (Array.isArray(data138)) {
                 if (data138.length > 30) {
-                  let err141 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
-                  vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
+                  let err140 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
+                  vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
                 }
                 let len10 = data138.length;
                 for (let i10 = 0; i10 < len10; i10++) {
@@ -3574,34 +3592,34 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                   if (data139 && typeof data139 == "object" && !Array.isArray(data139)) {
                     for (let key14 in data139)
                       if (!(key14 === "item" || key14 === "treatment" || key14 === "place")) {
-                        let err142 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
-                        vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
+                        let err141 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
+                        vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
                       }
-                    if (data139.item !== void 0 && (validate152(data139.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/item", parentData: data139, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length)), data139.treatment !== void 0 && (validate154(data139.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/treatment", parentData: data139, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length)), data139.place !== void 0) {
+                    if (data139.item !== void 0 && (validate155(data139.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/item", parentData: data139, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate155.errors : vErrors.concat(validate155.errors), errors = vErrors.length)), data139.treatment !== void 0 && (validate157(data139.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/treatment", parentData: data139, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate157.errors : vErrors.concat(validate157.errors), errors = vErrors.length)), data139.place !== void 0) {
                       let data142 = data139.place;
                       if (typeof data142 == "string") {
                         if (func2(data142) > 200) {
-                          let err143 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
+                          let err142 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
                         }
                       } else {
-                        let err144 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
+                        let err143 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
                       }
                     }
                   } else {
-                    let err145 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
+                    let err144 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
                   }
                 }
               } else {
-                let err146 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
+                let err145 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
               }
             }
           } else {
-            let err147 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
+            let err146 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
           }
         }
         if (data56.lifting !== void 0) {
@@ -3609,32 +3627,32 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           if (data143 && typeof data143 == "object" && !Array.isArray(data143)) {
             for (let key15 in data143)
               if (!(key15 === "planned" || key15 === "done" || key15 === "by" || key15 === "cite" || key15 === "note" || key15 === "points")) {
-                let err148 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
-                vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
+                let err147 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
+                vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
               }
-            if (data143.planned !== void 0 && (validate90(data143.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data143, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data143.done !== void 0 && (validate92(data143.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data143, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data143.by !== void 0 && (validate56(data143.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data143, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data143.cite !== void 0 && (validate95(data143.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data143, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data143.note !== void 0 && (validate66(data143.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data143, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data143.points !== void 0) {
+            if (data143.planned !== void 0 && (validate93(data143.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data143, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data143.done !== void 0 && (validate95(data143.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data143, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data143.by !== void 0 && (validate56(data143.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data143, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data143.cite !== void 0 && (validate98(data143.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data143, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data143.note !== void 0 && (validate66(data143.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data143, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data143.points !== void 0) {
               let data149 = data143.points;
               if (Array.isArray(data149)) {
                 if (data149.length > 20) {
-                  let err149 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
-                  vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
+                  let err148 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
+                  vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
                 }
                 let len11 = data149.length;
                 for (let i11 = 0; i11 < len11; i11++)
-                  validate74(data149[i11], { instancePath: instancePath + "/make_safe/lifting/points/" + i11, parentData: data149, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+                  validate76(data149[i11], { instancePath: instancePath + "/make_safe/lifting/points/" + i11, parentData: data149, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
               } else {
-                let err150 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
+                let err149 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
               }
             }
           } else {
-            let err151 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
+            let err150 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
           }
         }
       } else {
-        let err152 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
+        let err151 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
       }
     }
     if (data.damage !== void 0) {
@@ -3642,34 +3660,34 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (data151 && typeof data151 == "object" && !Array.isArray(data151)) {
         for (let key16 in data151)
           if (!(key16 === "impact" || key16 === "direct" || key16 === "indirect" || key16 === "note")) {
-            let err153 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
-            vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
+            let err152 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
+            vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
           }
         if (data151.impact !== void 0) {
           let data152 = data151.impact;
           if (typeof data152 == "string") {
             if (func2(data152) > 400) {
-              let err154 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
+              let err153 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
             }
           } else {
-            let err155 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
+            let err154 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
           }
         }
         if (data151.direct !== void 0) {
           let data153 = data151.direct;
           if (Array.isArray(data153)) {
             if (data153.length > 200) {
-              let err156 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
+              let err155 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
             }
             let len12 = data153.length;
             for (let i12 = 0; i12 < len12; i12++)
-              validate74(data153[i12], { instancePath: instancePath + "/damage/direct/" + i12, parentData: data153, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+              validate76(data153[i12], { instancePath: instancePath + "/damage/direct/" + i12, parentData: data153, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
           } else {
-            let err157 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
+            let err156 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
           }
         }
         if (data151.indirect !== void 0) {
@@ -3677,70 +3695,70 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           if (data155 && typeof data155 == "object" && !Array.isArray(data155)) {
             for (let key17 in data155)
               if (!(key17 === "looked_at" || key17 === "found")) {
-                let err158 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
-                vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
+                let err157 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
+                vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
               }
             if (data155.looked_at !== void 0) {
               let data156 = data155.looked_at;
               if (Array.isArray(data156)) {
                 if (data156.length > 100) {
-                  let err159 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
+                  let err158 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
                 }
                 let len13 = data156.length;
                 for (let i13 = 0; i13 < len13; i13++) {
                   let data157 = data156[i13];
                   if (typeof data157 == "string") {
                     if (func2(data157) > 200) {
-                      let err160 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i13, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
+                      let err159 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i13, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
                     }
                   } else {
-                    let err161 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i13, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
+                    let err160 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i13, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
                   }
                 }
               } else {
-                let err162 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
+                let err161 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
               }
             }
             if (data155.found !== void 0) {
               let data158 = data155.found;
               if (typeof data158 == "string") {
                 if (func2(data158) > 800) {
-                  let err163 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
-                  vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
+                  let err162 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
+                  vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
                 }
               } else {
-                let err164 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
+                let err163 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
               }
             }
           } else {
-            let err165 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
+            let err164 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
           }
         }
         data151.note !== void 0 && (validate66(data151.note, { instancePath: instancePath + "/damage/note", parentData: data151, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
-        let err166 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
+        let err165 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
       }
     }
     if (data.parts !== void 0) {
       let data160 = data.parts;
       if (Array.isArray(data160)) {
         if (data160.length > 2e3) {
-          let err167 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
-          vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
+          let err166 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
+          vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
         }
         let len14 = data160.length;
         for (let i14 = 0; i14 < len14; i14++)
-          validate164(data160[i14], { instancePath: instancePath + "/parts/" + i14, parentData: data160, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate164.errors : vErrors.concat(validate164.errors), errors = vErrors.length);
+          validate167(data160[i14], { instancePath: instancePath + "/parts/" + i14, parentData: data160, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length);
       } else {
-        let err168 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
+        let err167 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
       }
     }
     if (data.measurements !== void 0) {
@@ -3748,1041 +3766,1041 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (data162 && typeof data162 == "object" && !Array.isArray(data162)) {
         for (let key18 in data162)
           if (!func1.call(schema19.properties.measurements.properties, key18)) {
-            let err169 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
-            vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
+            let err168 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
+            vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
           }
         if (data162.system !== void 0) {
           let data163 = data162.system;
           if (!(data163 === "mechanical" || data163 === "optical" || data163 === "ultrasonic" || data163 === "fixture" || data163 === "tape")) {
-            let err170 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
-            vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
+            let err169 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
+            vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
           }
         }
-        if (data162.calibration_due !== void 0 && (validate53(data162.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data162, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data162.uncertainty !== void 0 && (validate184(data162.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data162, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data162.data_sheet !== void 0) {
+        if (data162.calibration_due !== void 0 && (validate53(data162.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data162, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data162.uncertainty !== void 0 && (validate187(data162.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data162, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data162.data_sheet !== void 0) {
           let data166 = data162.data_sheet;
           if (data166 && typeof data166 == "object" && !Array.isArray(data166)) {
             for (let key19 in data166)
               if (!(key19 === "document" || key19 === "revision" || key19 === "maker" || key19 === "model" || key19 === "body" || key19 === "years")) {
-                let err171 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
-                vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
+                let err170 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
+                vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
               }
             if (data166.document !== void 0) {
               let data167 = data166.document;
               if (typeof data167 == "string") {
                 if (func2(data167) > 100) {
-                  let err172 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
+                  let err171 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
                 }
               } else {
-                let err173 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
+                let err172 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
               }
             }
             if (data166.revision !== void 0) {
               let data168 = data166.revision;
               if (typeof data168 == "string") {
                 if (func2(data168) > 100) {
-                  let err174 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
+                  let err173 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
                 }
               } else {
-                let err175 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
+                let err174 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
               }
             }
             if (data166.maker !== void 0) {
               let data169 = data166.maker;
               if (typeof data169 == "string") {
                 if (func2(data169) > 100) {
-                  let err176 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
+                  let err175 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
                 }
               } else {
-                let err177 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
+                let err176 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
               }
             }
             if (data166.model !== void 0) {
               let data170 = data166.model;
               if (typeof data170 == "string") {
                 if (func2(data170) > 100) {
-                  let err178 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
+                  let err177 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
                 }
               } else {
-                let err179 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
+                let err178 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
               }
             }
             if (data166.body !== void 0) {
               let data171 = data166.body;
               if (typeof data171 == "string") {
                 if (func2(data171) > 100) {
-                  let err180 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
+                  let err179 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
                 }
               } else {
-                let err181 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
+                let err180 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
               }
             }
-            data166.years !== void 0 && (validate81(data166.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data166, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length));
+            data166.years !== void 0 && (validate83(data166.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data166, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length));
           } else {
-            let err182 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
+            let err181 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
           }
         }
-        if (data162.tolerance !== void 0 && (validate184(data162.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data162, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data162.tolerance_cite !== void 0 && (validate95(data162.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data162, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.before !== void 0 && (validate92(data162.before, { instancePath: instancePath + "/measurements/before", parentData: data162, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data162.before_welding !== void 0 && (validate92(data162.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data162, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data162.after !== void 0 && (validate92(data162.after, { instancePath: instancePath + "/measurements/after", parentData: data162, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data162.zero_points !== void 0) {
-          let data178 = data162.zero_points;
-          if (Array.isArray(data178)) {
-            if (data178.length > 100) {
-              let err183 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
-              vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
+        if (data162.tolerance !== void 0 && (validate187(data162.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data162, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data162.tolerance_cite !== void 0 && (validate98(data162.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data162, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data162.tolerance_of_page !== void 0 && (validate187(data162.tolerance_of_page, { instancePath: instancePath + "/measurements/tolerance_of_page", parentData: data162, parentDataProperty: "tolerance_of_page", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data162.before !== void 0 && (validate95(data162.before, { instancePath: instancePath + "/measurements/before", parentData: data162, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.before_welding !== void 0 && (validate95(data162.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data162, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.after !== void 0 && (validate95(data162.after, { instancePath: instancePath + "/measurements/after", parentData: data162, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.zero_points !== void 0) {
+          let data179 = data162.zero_points;
+          if (Array.isArray(data179)) {
+            if (data179.length > 100) {
+              let err182 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
+              vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
             }
-            let len15 = data178.length;
+            let len15 = data179.length;
             for (let i15 = 0; i15 < len15; i15++)
-              validate74(data178[i15], { instancePath: instancePath + "/measurements/zero_points/" + i15, parentData: data178, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+              validate76(data179[i15], { instancePath: instancePath + "/measurements/zero_points/" + i15, parentData: data179, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length);
           } else {
-            let err184 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
+            let err183 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
           }
         }
         if (data162.points !== void 0) {
-          let data180 = data162.points;
-          if (Array.isArray(data180)) {
-            if (data180.length > 5e3) {
-              let err185 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
-              vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
+          let data181 = data162.points;
+          if (Array.isArray(data181)) {
+            if (data181.length > 5e3) {
+              let err184 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
+              vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
             }
-            let len16 = data180.length;
+            let len16 = data181.length;
             for (let i16 = 0; i16 < len16; i16++) {
-              let data181 = data180[i16];
-              if (data181 && typeof data181 == "object" && !Array.isArray(data181)) {
-                for (let key20 in data181)
+              let data182 = data181[i16];
+              if (data182 && typeof data182 == "object" && !Array.isArray(data182)) {
+                for (let key20 in data182)
                   if (!(key20 === "name" || key20 === "on" || key20 === "nominal" || key20 === "before" || key20 === "after" || key20 === "tolerance" || key20 === "dropped_because" || key20 === "other_side")) {
-                    let err186 = { instancePath: instancePath + "/measurements/points/" + i16, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
-                    vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
+                    let err185 = { instancePath: instancePath + "/measurements/points/" + i16, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
+                    vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
                   }
-                if (data181.name !== void 0 && (validate74(data181.name, { instancePath: instancePath + "/measurements/points/" + i16 + "/name", parentData: data181, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data181.on !== void 0 && (validate74(data181.on, { instancePath: instancePath + "/measurements/points/" + i16 + "/on", parentData: data181, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data181.nominal !== void 0 && (validate335(data181.nominal, { instancePath: instancePath + "/measurements/points/" + i16 + "/nominal", parentData: data181, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate335.errors : vErrors.concat(validate335.errors), errors = vErrors.length)), data181.before !== void 0 && (validate335(data181.before, { instancePath: instancePath + "/measurements/points/" + i16 + "/before", parentData: data181, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate335.errors : vErrors.concat(validate335.errors), errors = vErrors.length)), data181.after !== void 0 && (validate335(data181.after, { instancePath: instancePath + "/measurements/points/" + i16 + "/after", parentData: data181, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate335.errors : vErrors.concat(validate335.errors), errors = vErrors.length)), data181.tolerance !== void 0 && (validate184(data181.tolerance, { instancePath: instancePath + "/measurements/points/" + i16 + "/tolerance", parentData: data181, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data181.dropped_because !== void 0) {
-                  let data188 = data181.dropped_because;
-                  if (typeof data188 == "string") {
-                    if (func2(data188) > 400) {
-                      let err187 = { instancePath: instancePath + "/measurements/points/" + i16 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                      vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
+                if (data182.name !== void 0 && (validate76(data182.name, { instancePath: instancePath + "/measurements/points/" + i16 + "/name", parentData: data182, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data182.on !== void 0 && (validate76(data182.on, { instancePath: instancePath + "/measurements/points/" + i16 + "/on", parentData: data182, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data182.nominal !== void 0 && (validate341(data182.nominal, { instancePath: instancePath + "/measurements/points/" + i16 + "/nominal", parentData: data182, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate341.errors : vErrors.concat(validate341.errors), errors = vErrors.length)), data182.before !== void 0 && (validate341(data182.before, { instancePath: instancePath + "/measurements/points/" + i16 + "/before", parentData: data182, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate341.errors : vErrors.concat(validate341.errors), errors = vErrors.length)), data182.after !== void 0 && (validate341(data182.after, { instancePath: instancePath + "/measurements/points/" + i16 + "/after", parentData: data182, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate341.errors : vErrors.concat(validate341.errors), errors = vErrors.length)), data182.tolerance !== void 0 && (validate187(data182.tolerance, { instancePath: instancePath + "/measurements/points/" + i16 + "/tolerance", parentData: data182, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data182.dropped_because !== void 0) {
+                  let data189 = data182.dropped_because;
+                  if (typeof data189 == "string") {
+                    if (func2(data189) > 400) {
+                      let err186 = { instancePath: instancePath + "/measurements/points/" + i16 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                      vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
                     }
                   } else {
-                    let err188 = { instancePath: instancePath + "/measurements/points/" + i16 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
+                    let err187 = { instancePath: instancePath + "/measurements/points/" + i16 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
                   }
                 }
-                data181.other_side !== void 0 && (validate74(data181.other_side, { instancePath: instancePath + "/measurements/points/" + i16 + "/other_side", parentData: data181, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length));
+                data182.other_side !== void 0 && (validate76(data182.other_side, { instancePath: instancePath + "/measurements/points/" + i16 + "/other_side", parentData: data182, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
               } else {
-                let err189 = { instancePath: instancePath + "/measurements/points/" + i16, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
+                let err188 = { instancePath: instancePath + "/measurements/points/" + i16, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
               }
             }
           } else {
-            let err190 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
+            let err189 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
           }
         }
         if (data162.openings !== void 0) {
-          let data190 = data162.openings;
-          if (Array.isArray(data190)) {
-            if (data190.length > 50) {
-              let err191 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
+          let data191 = data162.openings;
+          if (Array.isArray(data191)) {
+            if (data191.length > 50) {
+              let err190 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
             }
-            let len17 = data190.length;
+            let len17 = data191.length;
             for (let i17 = 0; i17 < len17; i17++)
-              validate343(data190[i17], { instancePath: instancePath + "/measurements/openings/" + i17, parentData: data190, parentDataProperty: i17, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate343.errors : vErrors.concat(validate343.errors), errors = vErrors.length);
+              validate349(data191[i17], { instancePath: instancePath + "/measurements/openings/" + i17, parentData: data191, parentDataProperty: i17, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate349.errors : vErrors.concat(validate349.errors), errors = vErrors.length);
           } else {
-            let err192 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
+            let err191 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
           }
         }
-        data162.planned !== void 0 && (validate90(data162.planned, { instancePath: instancePath + "/measurements/planned", parentData: data162, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data162.by !== void 0 && (validate56(data162.by, { instancePath: instancePath + "/measurements/by", parentData: data162, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data162.note !== void 0 && (validate66(data162.note, { instancePath: instancePath + "/measurements/note", parentData: data162, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+        data162.planned !== void 0 && (validate93(data162.planned, { instancePath: instancePath + "/measurements/planned", parentData: data162, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data162.by !== void 0 && (validate56(data162.by, { instancePath: instancePath + "/measurements/by", parentData: data162, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data162.note !== void 0 && (validate66(data162.note, { instancePath: instancePath + "/measurements/note", parentData: data162, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
-        let err193 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+        let err192 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
       }
     }
     if (data.hold_points !== void 0) {
-      let data195 = data.hold_points;
-      if (Array.isArray(data195)) {
-        if (data195.length > 60) {
-          let err194 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/maxItems", keyword: "maxItems", params: { limit: 60 } };
-          vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+      let data196 = data.hold_points;
+      if (Array.isArray(data196)) {
+        if (data196.length > 60) {
+          let err193 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/maxItems", keyword: "maxItems", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
         }
-        let len18 = data195.length;
+        let len18 = data196.length;
         for (let i18 = 0; i18 < len18; i18++) {
-          let data196 = data195[i18];
-          if (data196 && typeof data196 == "object" && !Array.isArray(data196)) {
-            for (let key21 in data196)
+          let data197 = data196[i18];
+          if (data197 && typeof data197 == "object" && !Array.isArray(data197)) {
+            for (let key21 in data197)
               if (!(key21 === "point" || key21 === "name" || key21 === "part" || key21 === "planned" || key21 === "done" || key21 === "by" || key21 === "cite" || key21 === "note")) {
-                let err195 = { instancePath: instancePath + "/hold_points/" + i18, schemaPath: "#/properties/hold_points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
+                let err194 = { instancePath: instancePath + "/hold_points/" + i18, schemaPath: "#/properties/hold_points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
+                vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+              }
+            if (data197.point !== void 0) {
+              let data198 = data197.point;
+              if (!(data198 === "flange before closing" || data198 === "cavity before the skin" || data198 === "structure before the last weld" || data198 === "restraint wiring before the trim" || data198 === "other")) {
+                let err195 = { instancePath: instancePath + "/hold_points/" + i18 + "/point", schemaPath: "#/properties/hold_points/items/properties/point/enum", keyword: "enum", params: { allowedValues: schema19.properties.hold_points.items.properties.point.enum } };
                 vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
               }
-            if (data196.point !== void 0) {
-              let data197 = data196.point;
-              if (!(data197 === "flange before closing" || data197 === "cavity before the skin" || data197 === "structure before the last weld" || data197 === "restraint wiring before the trim" || data197 === "other")) {
-                let err196 = { instancePath: instancePath + "/hold_points/" + i18 + "/point", schemaPath: "#/properties/hold_points/items/properties/point/enum", keyword: "enum", params: { allowedValues: schema19.properties.hold_points.items.properties.point.enum } };
-                vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
-              }
             }
-            if (data196.name !== void 0) {
-              let data198 = data196.name;
-              if (typeof data198 == "string") {
-                if (func2(data198) > 200) {
-                  let err197 = { instancePath: instancePath + "/hold_points/" + i18 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
+            if (data197.name !== void 0) {
+              let data199 = data197.name;
+              if (typeof data199 == "string") {
+                if (func2(data199) > 200) {
+                  let err196 = { instancePath: instancePath + "/hold_points/" + i18 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
                 }
               } else {
-                let err198 = { instancePath: instancePath + "/hold_points/" + i18 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
+                let err197 = { instancePath: instancePath + "/hold_points/" + i18 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
               }
             }
-            data196.part !== void 0 && (validate74(data196.part, { instancePath: instancePath + "/hold_points/" + i18 + "/part", parentData: data196, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data196.planned !== void 0 && (validate90(data196.planned, { instancePath: instancePath + "/hold_points/" + i18 + "/planned", parentData: data196, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data196.done !== void 0 && (validate92(data196.done, { instancePath: instancePath + "/hold_points/" + i18 + "/done", parentData: data196, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data196.by !== void 0 && (validate56(data196.by, { instancePath: instancePath + "/hold_points/" + i18 + "/by", parentData: data196, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data196.cite !== void 0 && (validate95(data196.cite, { instancePath: instancePath + "/hold_points/" + i18 + "/cite", parentData: data196, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data196.note !== void 0 && (validate66(data196.note, { instancePath: instancePath + "/hold_points/" + i18 + "/note", parentData: data196, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+            data197.part !== void 0 && (validate76(data197.part, { instancePath: instancePath + "/hold_points/" + i18 + "/part", parentData: data197, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data197.planned !== void 0 && (validate93(data197.planned, { instancePath: instancePath + "/hold_points/" + i18 + "/planned", parentData: data197, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data197.done !== void 0 && (validate95(data197.done, { instancePath: instancePath + "/hold_points/" + i18 + "/done", parentData: data197, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data197.by !== void 0 && (validate56(data197.by, { instancePath: instancePath + "/hold_points/" + i18 + "/by", parentData: data197, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data197.cite !== void 0 && (validate98(data197.cite, { instancePath: instancePath + "/hold_points/" + i18 + "/cite", parentData: data197, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data197.note !== void 0 && (validate66(data197.note, { instancePath: instancePath + "/hold_points/" + i18 + "/note", parentData: data197, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
-            let err199 = { instancePath: instancePath + "/hold_points/" + i18, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
+            let err198 = { instancePath: instancePath + "/hold_points/" + i18, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
           }
         }
       } else {
-        let err200 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
+        let err199 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
       }
     }
     if (data.finish !== void 0) {
-      let data205 = data.finish;
-      if (data205 && typeof data205 == "object" && !Array.isArray(data205)) {
-        for (let key22 in data205)
+      let data206 = data.finish;
+      if (data206 && typeof data206 == "object" && !Array.isArray(data206)) {
+        for (let key22 in data206)
           if (!(key22 === "cavities" || key22 === "sealer" || key22 === "primer" || key22 === "underbody" || key22 === "bake")) {
-            let err201 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
-            vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
+            let err200 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
+            vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
           }
-        if (data205.cavities !== void 0) {
-          let data206 = data205.cavities;
-          if (Array.isArray(data206)) {
-            if (data206.length > 200) {
-              let err202 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
+        if (data206.cavities !== void 0) {
+          let data207 = data206.cavities;
+          if (Array.isArray(data207)) {
+            if (data207.length > 200) {
+              let err201 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
             }
-            let len19 = data206.length;
+            let len19 = data207.length;
             for (let i19 = 0; i19 < len19; i19++) {
-              let data207 = data206[i19];
-              if (data207 && typeof data207 == "object" && !Array.isArray(data207)) {
-                for (let key23 in data207)
+              let data208 = data207[i19];
+              if (data208 && typeof data208 == "object" && !Array.isArray(data208)) {
+                for (let key23 in data208)
                   if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key23)) {
-                    let err203 = { instancePath: instancePath + "/finish/cavities/" + i19, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
-                    vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
+                    let err202 = { instancePath: instancePath + "/finish/cavities/" + i19, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
+                    vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
                   }
-                if (data207.planned !== void 0 && (validate90(data207.planned, { instancePath: instancePath + "/finish/cavities/" + i19 + "/planned", parentData: data207, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data207.done !== void 0 && (validate92(data207.done, { instancePath: instancePath + "/finish/cavities/" + i19 + "/done", parentData: data207, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data207.by !== void 0 && (validate56(data207.by, { instancePath: instancePath + "/finish/cavities/" + i19 + "/by", parentData: data207, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data207.cite !== void 0 && (validate95(data207.cite, { instancePath: instancePath + "/finish/cavities/" + i19 + "/cite", parentData: data207, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data207.note !== void 0 && (validate66(data207.note, { instancePath: instancePath + "/finish/cavities/" + i19 + "/note", parentData: data207, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data207.part !== void 0 && (validate74(data207.part, { instancePath: instancePath + "/finish/cavities/" + i19 + "/part", parentData: data207, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data207.primer !== void 0) {
-                  let data214 = data207.primer;
-                  if (typeof data214 == "string") {
-                    if (func2(data214) > 200) {
-                      let err204 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
-                    }
-                  } else {
-                    let err205 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
-                  }
-                }
-                if (data207.wax !== void 0) {
-                  let data215 = data207.wax;
+                if (data208.planned !== void 0 && (validate93(data208.planned, { instancePath: instancePath + "/finish/cavities/" + i19 + "/planned", parentData: data208, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data208.done !== void 0 && (validate95(data208.done, { instancePath: instancePath + "/finish/cavities/" + i19 + "/done", parentData: data208, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data208.by !== void 0 && (validate56(data208.by, { instancePath: instancePath + "/finish/cavities/" + i19 + "/by", parentData: data208, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data208.cite !== void 0 && (validate98(data208.cite, { instancePath: instancePath + "/finish/cavities/" + i19 + "/cite", parentData: data208, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data208.note !== void 0 && (validate66(data208.note, { instancePath: instancePath + "/finish/cavities/" + i19 + "/note", parentData: data208, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data208.part !== void 0 && (validate76(data208.part, { instancePath: instancePath + "/finish/cavities/" + i19 + "/part", parentData: data208, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data208.primer !== void 0) {
+                  let data215 = data208.primer;
                   if (typeof data215 == "string") {
                     if (func2(data215) > 200) {
-                      let err206 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
+                      let err203 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
                     }
                   } else {
-                    let err207 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
+                    let err204 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                   }
                 }
-                if (data207.foam !== void 0) {
-                  let data216 = data207.foam;
+                if (data208.wax !== void 0) {
+                  let data216 = data208.wax;
                   if (typeof data216 == "string") {
                     if (func2(data216) > 200) {
-                      let err208 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
+                      let err205 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
                     }
                   } else {
-                    let err209 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
+                    let err206 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
                   }
                 }
-                if (data207.drains_open !== void 0 && typeof data207.drains_open != "boolean") {
-                  let err210 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
+                if (data208.foam !== void 0) {
+                  let data217 = data208.foam;
+                  if (typeof data217 == "string") {
+                    if (func2(data217) > 200) {
+                      let err207 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
+                    }
+                  } else {
+                    let err208 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
+                  }
+                }
+                if (data208.drains_open !== void 0 && typeof data208.drains_open != "boolean") {
+                  let err209 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
                 }
               } else {
-                let err211 = { instancePath: instancePath + "/finish/cavities/" + i19, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
+                let err210 = { instancePath: instancePath + "/finish/cavities/" + i19, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
               }
             }
           } else {
-            let err212 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
+            let err211 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
           }
         }
-        if (data205.sealer !== void 0) {
-          let data218 = data205.sealer;
-          if (data218 && typeof data218 == "object" && !Array.isArray(data218)) {
-            for (let key24 in data218)
+        if (data206.sealer !== void 0) {
+          let data219 = data206.sealer;
+          if (data219 && typeof data219 == "object" && !Array.isArray(data219)) {
+            for (let key24 in data219)
               if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "places")) {
-                let err213 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
-                vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
+                let err212 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
+                vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
               }
-            if (data218.planned !== void 0 && (validate90(data218.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data218, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data218.done !== void 0 && (validate92(data218.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data218, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data218.by !== void 0 && (validate56(data218.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data218, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data218.cite !== void 0 && (validate95(data218.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data218, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data218.note !== void 0 && (validate66(data218.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data218, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data218.places !== void 0) {
-              let data224 = data218.places;
-              if (typeof data224 == "string") {
-                if (func2(data224) > 400) {
-                  let err214 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
+            if (data219.planned !== void 0 && (validate93(data219.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data219, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data219.done !== void 0 && (validate95(data219.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data219, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data219.by !== void 0 && (validate56(data219.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data219, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data219.cite !== void 0 && (validate98(data219.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data219, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data219.note !== void 0 && (validate66(data219.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data219, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data219.places !== void 0) {
+              let data225 = data219.places;
+              if (typeof data225 == "string") {
+                if (func2(data225) > 400) {
+                  let err213 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
                 }
               } else {
-                let err215 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
+                let err214 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
               }
             }
           } else {
-            let err216 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
+            let err215 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
           }
         }
-        if (data205.primer !== void 0) {
-          let data225 = data205.primer;
-          if (data225 && typeof data225 == "object" && !Array.isArray(data225)) {
-            for (let key25 in data225)
+        if (data206.primer !== void 0) {
+          let data226 = data206.primer;
+          if (data226 && typeof data226 == "object" && !Array.isArray(data226)) {
+            for (let key25 in data226)
               if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note" || key25 === "product")) {
-                let err217 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
-                vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
+                let err216 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
+                vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
               }
-            if (data225.planned !== void 0 && (validate90(data225.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data225, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data225.done !== void 0 && (validate92(data225.done, { instancePath: instancePath + "/finish/primer/done", parentData: data225, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data225.by !== void 0 && (validate56(data225.by, { instancePath: instancePath + "/finish/primer/by", parentData: data225, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data225.cite !== void 0 && (validate95(data225.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data225, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data225.note !== void 0 && (validate66(data225.note, { instancePath: instancePath + "/finish/primer/note", parentData: data225, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data225.product !== void 0) {
-              let data231 = data225.product;
-              if (typeof data231 == "string") {
-                if (func2(data231) > 200) {
-                  let err218 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
+            if (data226.planned !== void 0 && (validate93(data226.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data226, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data226.done !== void 0 && (validate95(data226.done, { instancePath: instancePath + "/finish/primer/done", parentData: data226, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data226.by !== void 0 && (validate56(data226.by, { instancePath: instancePath + "/finish/primer/by", parentData: data226, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data226.cite !== void 0 && (validate98(data226.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data226, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data226.note !== void 0 && (validate66(data226.note, { instancePath: instancePath + "/finish/primer/note", parentData: data226, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data226.product !== void 0) {
+              let data232 = data226.product;
+              if (typeof data232 == "string") {
+                if (func2(data232) > 200) {
+                  let err217 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
                 }
               } else {
-                let err219 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
+                let err218 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
               }
             }
           } else {
-            let err220 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
+            let err219 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
           }
         }
-        if (data205.underbody !== void 0) {
-          let data232 = data205.underbody;
-          if (data232 && typeof data232 == "object" && !Array.isArray(data232)) {
-            for (let key26 in data232)
+        if (data206.underbody !== void 0) {
+          let data233 = data206.underbody;
+          if (data233 && typeof data233 == "object" && !Array.isArray(data233)) {
+            for (let key26 in data233)
               if (!(key26 === "planned" || key26 === "done" || key26 === "by" || key26 === "cite" || key26 === "note")) {
-                let err221 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
-                vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
+                let err220 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
+                vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
               }
-            data232.planned !== void 0 && (validate90(data232.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data232, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data232.done !== void 0 && (validate92(data232.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data232, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data232.by !== void 0 && (validate56(data232.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data232, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data232.cite !== void 0 && (validate95(data232.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data232, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data232.note !== void 0 && (validate66(data232.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data232, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+            data233.planned !== void 0 && (validate93(data233.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data233, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data233.done !== void 0 && (validate95(data233.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data233, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data233.by !== void 0 && (validate56(data233.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data233, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data233.cite !== void 0 && (validate98(data233.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data233, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data233.note !== void 0 && (validate66(data233.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data233, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
-            let err222 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
+            let err221 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
           }
         }
-        if (data205.bake !== void 0) {
-          let data238 = data205.bake;
-          if (data238 && typeof data238 == "object" && !Array.isArray(data238)) {
-            for (let key27 in data238)
+        if (data206.bake !== void 0) {
+          let data239 = data206.bake;
+          if (data239 && typeof data239 == "object" && !Array.isArray(data239)) {
+            for (let key27 in data239)
               if (!func1.call(schema19.properties.finish.properties.bake.properties, key27)) {
-                let err223 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
+                let err222 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
+                vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
+              }
+            if (data239.planned !== void 0 && (validate93(data239.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data239, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data239.done !== void 0 && (validate95(data239.done, { instancePath: instancePath + "/finish/bake/done", parentData: data239, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data239.by !== void 0 && (validate56(data239.by, { instancePath: instancePath + "/finish/bake/by", parentData: data239, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data239.cite !== void 0 && (validate98(data239.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data239, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data239.note !== void 0 && (validate66(data239.note, { instancePath: instancePath + "/finish/bake/note", parentData: data239, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data239.temperature !== void 0 && (validate205(data239.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data239, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data239.time !== void 0 && (validate110(data239.time, { instancePath: instancePath + "/finish/bake/time", parentData: data239, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data239.traction_battery !== void 0) {
+              let data247 = data239.traction_battery;
+              if (!(data247 === "in the vehicle" || data247 === "removed")) {
+                let err223 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
                 vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
               }
-            if (data238.planned !== void 0 && (validate90(data238.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data238, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data238.done !== void 0 && (validate92(data238.done, { instancePath: instancePath + "/finish/bake/done", parentData: data238, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data238.by !== void 0 && (validate56(data238.by, { instancePath: instancePath + "/finish/bake/by", parentData: data238, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data238.cite !== void 0 && (validate95(data238.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data238, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data238.note !== void 0 && (validate66(data238.note, { instancePath: instancePath + "/finish/bake/note", parentData: data238, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data238.temperature !== void 0 && (validate202(data238.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data238, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data238.time !== void 0 && (validate107(data238.time, { instancePath: instancePath + "/finish/bake/time", parentData: data238, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data238.traction_battery !== void 0) {
-              let data246 = data238.traction_battery;
-              if (!(data246 === "in the vehicle" || data246 === "removed")) {
-                let err224 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
-                vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
-              }
             }
-            if (data238.battery_limit !== void 0) {
-              let data247 = data238.battery_limit;
-              if (data247 && typeof data247 == "object" && !Array.isArray(data247)) {
-                for (let key28 in data247)
+            if (data239.battery_limit !== void 0) {
+              let data248 = data239.battery_limit;
+              if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
+                for (let key28 in data248)
                   if (!(key28 === "temperature" || key28 === "time" || key28 === "cite")) {
-                    let err225 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
-                    vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
+                    let err224 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
+                    vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
                   }
-                data247.temperature !== void 0 && (validate202(data247.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data247, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data247.time !== void 0 && (validate107(data247.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data247, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data247.cite !== void 0 && (validate95(data247.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data247, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
+                data248.temperature !== void 0 && (validate205(data248.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data248, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data248.time !== void 0 && (validate110(data248.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data248, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data248.cite !== void 0 && (validate98(data248.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data248, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
               } else {
-                let err226 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
+                let err225 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
               }
             }
           } else {
-            let err227 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
+            let err226 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
           }
         }
       } else {
-        let err228 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
+        let err227 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
       }
     }
     if (data.verify !== void 0) {
-      let data251 = data.verify;
-      if (data251 && typeof data251 == "object" && !Array.isArray(data251)) {
-        for (let key29 in data251)
+      let data252 = data.verify;
+      if (data252 && typeof data252 == "object" && !Array.isArray(data252)) {
+        for (let key29 in data252)
           if (!func1.call(schema19.properties.verify.properties, key29)) {
-            let err229 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
-            vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+            let err228 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
+            vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
           }
-        if (data251.scan_before !== void 0 && (validate391(data251.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data251, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate391.errors : vErrors.concat(validate391.errors), errors = vErrors.length)), data251.scan_after !== void 0 && (validate391(data251.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data251, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate391.errors : vErrors.concat(validate391.errors), errors = vErrors.length)), data251.alignment !== void 0) {
-          let data254 = data251.alignment;
-          if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
-            for (let key30 in data254)
+        if (data252.scan_before !== void 0 && (validate397(data252.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data252, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data252.scan_after !== void 0 && (validate397(data252.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data252, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data252.alignment !== void 0) {
+          let data255 = data252.alignment;
+          if (data255 && typeof data255 == "object" && !Array.isArray(data255)) {
+            for (let key30 in data255)
               if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "result" || key30 === "values")) {
-                let err230 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
+                let err229 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
+                vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+              }
+            if (data255.planned !== void 0 && (validate93(data255.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data255, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data255.done !== void 0 && (validate95(data255.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data255, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data255.by !== void 0 && (validate56(data255.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data255, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data255.cite !== void 0 && (validate98(data255.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data255, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data255.note !== void 0 && (validate66(data255.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data255, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data255.result !== void 0) {
+              let data261 = data255.result;
+              if (!(data261 === "within range" || data261 === "out of range" || data261 === "not required")) {
+                let err230 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
                 vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
               }
-            if (data254.planned !== void 0 && (validate90(data254.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data254, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data254.done !== void 0 && (validate92(data254.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data254, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data254.by !== void 0 && (validate56(data254.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data254, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data254.cite !== void 0 && (validate95(data254.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data254, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data254.note !== void 0 && (validate66(data254.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data254, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data254.result !== void 0) {
-              let data260 = data254.result;
-              if (!(data260 === "within range" || data260 === "out of range" || data260 === "not required")) {
-                let err231 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
-                vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
-              }
             }
-            if (data254.values !== void 0) {
-              let data261 = data254.values;
-              if (Array.isArray(data261)) {
-                if (data261.length > 60) {
-                  let err232 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/maxItems", keyword: "maxItems", params: { limit: 60 } };
-                  vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
+            if (data255.values !== void 0) {
+              let data262 = data255.values;
+              if (Array.isArray(data262)) {
+                if (data262.length > 60) {
+                  let err231 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
                 }
-                let len20 = data261.length;
+                let len20 = data262.length;
                 for (let i20 = 0; i20 < len20; i20++) {
-                  let data262 = data261[i20];
-                  if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
-                    for (let key31 in data262)
+                  let data263 = data262[i20];
+                  if (data263 && typeof data263 == "object" && !Array.isArray(data263)) {
+                    for (let key31 in data263)
                       if (!func1.call(schema19.properties.verify.properties.alignment.properties.values.items.properties, key31)) {
-                        let err233 = { instancePath: instancePath + "/verify/alignment/values/" + i20, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
+                        let err232 = { instancePath: instancePath + "/verify/alignment/values/" + i20, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
+                        vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
+                      }
+                    if (data263.of !== void 0) {
+                      let data264 = data263.of;
+                      if (!(data264 === "camber" || data264 === "caster" || data264 === "toe" || data264 === "total toe" || data264 === "thrust angle" || data264 === "steering axis inclination")) {
+                        let err233 = { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/of", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/of/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.of.enum } };
                         vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
                       }
-                    if (data262.of !== void 0) {
-                      let data263 = data262.of;
-                      if (!(data263 === "camber" || data263 === "caster" || data263 === "toe" || data263 === "total toe" || data263 === "thrust angle" || data263 === "steering axis inclination")) {
-                        let err234 = { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/of", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/of/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.of.enum } };
+                    }
+                    if (data263.at !== void 0) {
+                      let data265 = data263.at;
+                      if (!(data265 === "front left" || data265 === "front right" || data265 === "rear left" || data265 === "rear right" || data265 === "front axle" || data265 === "rear axle")) {
+                        let err234 = { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/at", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/at/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.at.enum } };
                         vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
                       }
                     }
-                    if (data262.at !== void 0) {
-                      let data264 = data262.at;
-                      if (!(data264 === "front left" || data264 === "front right" || data264 === "rear left" || data264 === "rear right" || data264 === "front axle" || data264 === "rear axle")) {
-                        let err235 = { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/at", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/at/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.at.enum } };
-                        vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
-                      }
-                    }
-                    data262.specified !== void 0 && (validate405(data262.specified, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/specified", parentData: data262, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.tolerance !== void 0 && (validate405(data262.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/tolerance", parentData: data262, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.from !== void 0 && (validate405(data262.from, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/from", parentData: data262, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.to !== void 0 && (validate405(data262.to, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/to", parentData: data262, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.before !== void 0 && (validate405(data262.before, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/before", parentData: data262, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.after !== void 0 && (validate405(data262.after, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/after", parentData: data262, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.cite !== void 0 && (validate95(data262.cite, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/cite", parentData: data262, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
+                    data263.specified !== void 0 && (validate411(data263.specified, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/specified", parentData: data263, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate411.errors : vErrors.concat(validate411.errors), errors = vErrors.length)), data263.tolerance !== void 0 && (validate411(data263.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/tolerance", parentData: data263, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate411.errors : vErrors.concat(validate411.errors), errors = vErrors.length)), data263.from !== void 0 && (validate411(data263.from, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/from", parentData: data263, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate411.errors : vErrors.concat(validate411.errors), errors = vErrors.length)), data263.to !== void 0 && (validate411(data263.to, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/to", parentData: data263, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate411.errors : vErrors.concat(validate411.errors), errors = vErrors.length)), data263.before !== void 0 && (validate411(data263.before, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/before", parentData: data263, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate411.errors : vErrors.concat(validate411.errors), errors = vErrors.length)), data263.after !== void 0 && (validate411(data263.after, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/after", parentData: data263, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate411.errors : vErrors.concat(validate411.errors), errors = vErrors.length)), data263.cite !== void 0 && (validate98(data263.cite, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/cite", parentData: data263, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
                   } else {
-                    let err236 = { instancePath: instancePath + "/verify/alignment/values/" + i20, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
+                    let err235 = { instancePath: instancePath + "/verify/alignment/values/" + i20, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
                   }
                 }
               } else {
-                let err237 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
+                let err236 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
               }
             }
           } else {
-            let err238 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
+            let err237 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
           }
         }
-        if (data251.calibrations !== void 0) {
-          let data272 = data251.calibrations;
-          if (Array.isArray(data272)) {
-            if (data272.length > 60) {
-              let err239 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
+        if (data252.calibrations !== void 0) {
+          let data273 = data252.calibrations;
+          if (Array.isArray(data273)) {
+            if (data273.length > 60) {
+              let err238 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
             }
-            let len21 = data272.length;
+            let len21 = data273.length;
             for (let i21 = 0; i21 < len21; i21++) {
-              let data273 = data272[i21];
-              if (data273 && typeof data273 == "object" && !Array.isArray(data273)) {
-                for (let key32 in data273)
+              let data274 = data273[i21];
+              if (data274 && typeof data274 == "object" && !Array.isArray(data274)) {
+                for (let key32 in data274)
                   if (!func1.call(schema19.properties.verify.properties.calibrations.items.properties, key32)) {
-                    let err240 = { instancePath: instancePath + "/verify/calibrations/" + i21, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
-                    vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
+                    let err239 = { instancePath: instancePath + "/verify/calibrations/" + i21, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
+                    vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
                   }
-                if (data273.planned !== void 0 && (validate90(data273.planned, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/planned", parentData: data273, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data273.done !== void 0 && (validate92(data273.done, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/done", parentData: data273, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data273.by !== void 0 && (validate56(data273.by, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/by", parentData: data273, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data273.cite !== void 0 && (validate95(data273.cite, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/cite", parentData: data273, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data273.note !== void 0 && (validate66(data273.note, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/note", parentData: data273, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data273.sensor !== void 0) {
-                  let data279 = data273.sensor;
-                  if (typeof data279 == "string") {
-                    if (func2(data279) > 200) {
-                      let err241 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
+                if (data274.planned !== void 0 && (validate93(data274.planned, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/planned", parentData: data274, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data274.done !== void 0 && (validate95(data274.done, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/done", parentData: data274, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data274.by !== void 0 && (validate56(data274.by, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/by", parentData: data274, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data274.cite !== void 0 && (validate98(data274.cite, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/cite", parentData: data274, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data274.note !== void 0 && (validate66(data274.note, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/note", parentData: data274, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data274.sensor !== void 0) {
+                  let data280 = data274.sensor;
+                  if (typeof data280 == "string") {
+                    if (func2(data280) > 200) {
+                      let err240 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
                     }
                   } else {
-                    let err242 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
+                    let err241 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
+                  }
+                }
+                if (data274.kind !== void 0) {
+                  let data281 = data274.kind;
+                  if (!(data281 === "static" || data281 === "dynamic" || data281 === "both" || data281 === "not required" || data281 === "not fitted")) {
+                    let err242 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
                     vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
                   }
                 }
-                if (data273.kind !== void 0) {
-                  let data280 = data273.kind;
-                  if (!(data280 === "static" || data280 === "dynamic" || data280 === "both" || data280 === "not required" || data280 === "not fitted")) {
-                    let err243 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
+                if (data274.result !== void 0) {
+                  let data282 = data274.result;
+                  if (!(data282 === "passed" || data282 === "failed" || data282 === "not finished")) {
+                    let err243 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
                     vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
                   }
                 }
-                if (data273.result !== void 0) {
-                  let data281 = data273.result;
-                  if (!(data281 === "passed" || data281 === "failed" || data281 === "not finished")) {
-                    let err244 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
+                if (data274.disturbed !== void 0) {
+                  let data283 = data274.disturbed;
+                  if (!(data283 === "removed" || data283 === "bracket" || data283 === "glass" || data283 === "bumper" || data283 === "alignment" || data283 === "ride height" || data283 === "structural work" || data283 === "not disturbed")) {
+                    let err244 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/disturbed", schemaPath: "#/properties/verify/properties/calibrations/items/properties/disturbed/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.disturbed.enum } };
                     vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
                   }
                 }
-                if (data273.disturbed !== void 0) {
-                  let data282 = data273.disturbed;
-                  if (!(data282 === "removed" || data282 === "bracket" || data282 === "glass" || data282 === "bumper" || data282 === "alignment" || data282 === "ride height" || data282 === "structural work" || data282 === "not disturbed")) {
-                    let err245 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/disturbed", schemaPath: "#/properties/verify/properties/calibrations/items/properties/disturbed/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.disturbed.enum } };
-                    vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
-                  }
-                }
-                if (data273.conditions !== void 0) {
-                  let data283 = data273.conditions;
-                  if (data283 && typeof data283 == "object" && !Array.isArray(data283)) {
-                    for (let key33 in data283)
+                if (data274.conditions !== void 0) {
+                  let data284 = data274.conditions;
+                  if (data284 && typeof data284 == "object" && !Array.isArray(data284)) {
+                    for (let key33 in data284)
                       if (!(key33 === "load" || key33 === "tyre_pressures" || key33 === "floor")) {
-                        let err246 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
-                        vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
+                        let err245 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
+                        vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
                       }
-                    if (data283.load !== void 0) {
-                      let data284 = data283.load;
-                      if (typeof data284 == "string") {
-                        if (func2(data284) > 200) {
-                          let err247 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
-                        }
-                      } else {
-                        let err248 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
-                      }
-                    }
-                    if (data283.tyre_pressures !== void 0) {
-                      let data285 = data283.tyre_pressures;
+                    if (data284.load !== void 0) {
+                      let data285 = data284.load;
                       if (typeof data285 == "string") {
                         if (func2(data285) > 200) {
-                          let err249 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
+                          let err246 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
                         }
                       } else {
-                        let err250 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
+                        let err247 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
                       }
                     }
-                    if (data283.floor !== void 0) {
-                      let data286 = data283.floor;
+                    if (data284.tyre_pressures !== void 0) {
+                      let data286 = data284.tyre_pressures;
                       if (typeof data286 == "string") {
                         if (func2(data286) > 200) {
-                          let err251 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
+                          let err248 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
                         }
                       } else {
-                        let err252 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
+                        let err249 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
+                      }
+                    }
+                    if (data284.floor !== void 0) {
+                      let data287 = data284.floor;
+                      if (typeof data287 == "string") {
+                        if (func2(data287) > 200) {
+                          let err250 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
+                        }
+                      } else {
+                        let err251 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
                       }
                     }
                   } else {
-                    let err253 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
+                    let err252 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
                   }
                 }
-                if (data273.report !== void 0) {
-                  let data287 = data273.report;
-                  if (typeof data287 == "string") {
-                    if (func2(data287) > 200) {
-                      let err254 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
+                if (data274.report !== void 0) {
+                  let data288 = data274.report;
+                  if (typeof data288 == "string") {
+                    if (func2(data288) > 200) {
+                      let err253 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
                     }
                   } else {
-                    let err255 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
+                    let err254 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
                   }
                 }
               } else {
-                let err256 = { instancePath: instancePath + "/verify/calibrations/" + i21, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
+                let err255 = { instancePath: instancePath + "/verify/calibrations/" + i21, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
               }
             }
           } else {
-            let err257 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
+            let err256 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
           }
         }
-        if (data251.restraints !== void 0) {
-          let data288 = data251.restraints;
-          if (data288 && typeof data288 == "object" && !Array.isArray(data288)) {
-            for (let key34 in data288)
+        if (data252.restraints !== void 0) {
+          let data289 = data252.restraints;
+          if (data289 && typeof data289 == "object" && !Array.isArray(data289)) {
+            for (let key34 in data289)
               if (!(key34 === "planned" || key34 === "done" || key34 === "by" || key34 === "cite" || key34 === "note" || key34 === "result")) {
-                let err258 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
+                let err257 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
+                vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
+              }
+            if (data289.planned !== void 0 && (validate93(data289.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data289, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data289.done !== void 0 && (validate95(data289.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data289, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data289.by !== void 0 && (validate56(data289.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data289, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data289.cite !== void 0 && (validate98(data289.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data289, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data289.note !== void 0 && (validate66(data289.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data289, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data289.result !== void 0) {
+              let data295 = data289.result;
+              if (!(data295 === "complete" || data295 === "open")) {
+                let err258 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
                 vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
               }
-            if (data288.planned !== void 0 && (validate90(data288.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data288, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data288.done !== void 0 && (validate92(data288.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data288, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data288.by !== void 0 && (validate56(data288.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data288, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data288.cite !== void 0 && (validate95(data288.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data288, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data288.note !== void 0 && (validate66(data288.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data288, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data288.result !== void 0) {
-              let data294 = data288.result;
-              if (!(data294 === "complete" || data294 === "open")) {
-                let err259 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
-                vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
-              }
             }
           } else {
-            let err260 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
+            let err259 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
           }
         }
-        if (data251.high_voltage !== void 0) {
-          let data295 = data251.high_voltage;
-          if (data295 && typeof data295 == "object" && !Array.isArray(data295)) {
-            for (let key35 in data295)
+        if (data252.high_voltage !== void 0) {
+          let data296 = data252.high_voltage;
+          if (data296 && typeof data296 == "object" && !Array.isArray(data296)) {
+            for (let key35 in data296)
               if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key35)) {
-                let err261 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
-                vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
+                let err260 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
+                vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
               }
-            if (data295.planned !== void 0 && (validate90(data295.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data295, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data295.done !== void 0 && (validate92(data295.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data295, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data295.by !== void 0 && (validate56(data295.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data295, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data295.cite !== void 0 && (validate95(data295.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data295, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data295.note !== void 0 && (validate66(data295.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data295, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data295.insulation !== void 0 && (validate428(data295.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data295, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate428.errors : vErrors.concat(validate428.errors), errors = vErrors.length)), data295.limit !== void 0 && (validate428(data295.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data295, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate428.errors : vErrors.concat(validate428.errors), errors = vErrors.length)), data295.faults !== void 0) {
-              let data303 = data295.faults;
-              if (typeof data303 == "string") {
-                if (func2(data303) > 400) {
-                  let err262 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
+            if (data296.planned !== void 0 && (validate93(data296.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data296, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data296.done !== void 0 && (validate95(data296.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data296, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data296.by !== void 0 && (validate56(data296.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data296, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data296.cite !== void 0 && (validate98(data296.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data296, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data296.note !== void 0 && (validate66(data296.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data296, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data296.insulation !== void 0 && (validate434(data296.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data296, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate434.errors : vErrors.concat(validate434.errors), errors = vErrors.length)), data296.limit !== void 0 && (validate434(data296.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data296, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate434.errors : vErrors.concat(validate434.errors), errors = vErrors.length)), data296.faults !== void 0) {
+              let data304 = data296.faults;
+              if (typeof data304 == "string") {
+                if (func2(data304) > 400) {
+                  let err261 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
                 }
               } else {
-                let err263 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
+                let err262 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
               }
             }
-            if (data295.checked !== void 0) {
-              let data304 = data295.checked;
-              if (Array.isArray(data304)) {
-                if (data304.length > 10) {
-                  let err264 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
-                  vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
+            if (data296.checked !== void 0) {
+              let data305 = data296.checked;
+              if (Array.isArray(data305)) {
+                if (data305.length > 10) {
+                  let err263 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
+                  vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
                 }
-                let len22 = data304.length;
+                let len22 = data305.length;
                 for (let i22 = 0; i22 < len22; i22++) {
-                  let data305 = data304[i22];
-                  if (!(data305 === "connectors" || data305 === "enclosure" || data305 === "mounting" || data305 === "coolant")) {
-                    let err265 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i22, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
-                    vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+                  let data306 = data305[i22];
+                  if (!(data306 === "connectors" || data306 === "enclosure" || data306 === "mounting" || data306 === "coolant")) {
+                    let err264 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i22, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
+                    vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
                   }
                 }
               } else {
-                let err266 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/type", keyword: "type", params: { type: "array" } };
+                let err265 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+              }
+            }
+            if (data296.coolant !== void 0) {
+              let data307 = data296.coolant;
+              if (!(data307 === "tight" || data307 === "leaks" || data307 === "not opened" || data307 === "air-cooled")) {
+                let err266 = { instancePath: instancePath + "/verify/high_voltage/coolant", schemaPath: "#/properties/verify/properties/high_voltage/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.coolant.enum } };
                 vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
               }
             }
-            if (data295.coolant !== void 0) {
-              let data306 = data295.coolant;
-              if (!(data306 === "tight" || data306 === "leaks" || data306 === "not opened" || data306 === "air-cooled")) {
-                let err267 = { instancePath: instancePath + "/verify/high_voltage/coolant", schemaPath: "#/properties/verify/properties/high_voltage/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.coolant.enum } };
-                vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
-              }
-            }
-            data295.state_of_charge !== void 0 && (validate144(data295.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data295, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate144.errors : vErrors.concat(validate144.errors), errors = vErrors.length));
+            data296.state_of_charge !== void 0 && (validate147(data296.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data296, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors), errors = vErrors.length));
           } else {
-            let err268 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+            let err267 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
           }
         }
-        if (data251.road_test !== void 0) {
-          let data308 = data251.road_test;
-          if (data308 && typeof data308 == "object" && !Array.isArray(data308)) {
-            for (let key36 in data308)
+        if (data252.road_test !== void 0) {
+          let data309 = data252.road_test;
+          if (data309 && typeof data309 == "object" && !Array.isArray(data309)) {
+            for (let key36 in data309)
               if (!(key36 === "planned" || key36 === "done" || key36 === "by" || key36 === "cite" || key36 === "note" || key36 === "result")) {
-                let err269 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
+                let err268 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
+                vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+              }
+            if (data309.planned !== void 0 && (validate93(data309.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data309, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data309.done !== void 0 && (validate95(data309.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data309, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data309.by !== void 0 && (validate56(data309.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data309, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data309.cite !== void 0 && (validate98(data309.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data309, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data309.note !== void 0 && (validate66(data309.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data309, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data309.result !== void 0) {
+              let data315 = data309.result;
+              if (!(data315 === "passed" || data315 === "failed")) {
+                let err269 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
                 vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
               }
-            if (data308.planned !== void 0 && (validate90(data308.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data308, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data308.done !== void 0 && (validate92(data308.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data308, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data308.by !== void 0 && (validate56(data308.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data308, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data308.cite !== void 0 && (validate95(data308.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data308, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data308.note !== void 0 && (validate66(data308.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data308, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data308.result !== void 0) {
-              let data314 = data308.result;
-              if (!(data314 === "passed" || data314 === "failed")) {
-                let err270 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
-                vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
-              }
             }
           } else {
-            let err271 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
+            let err270 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
           }
         }
-        if (data251.warning_lamps !== void 0) {
-          let data315 = data251.warning_lamps;
-          if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
-            for (let key37 in data315)
+        if (data252.warning_lamps !== void 0) {
+          let data316 = data252.warning_lamps;
+          if (data316 && typeof data316 == "object" && !Array.isArray(data316)) {
+            for (let key37 in data316)
               if (!(key37 === "planned" || key37 === "done" || key37 === "by" || key37 === "cite" || key37 === "note" || key37 === "lit")) {
-                let err272 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
-                vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
+                let err271 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
+                vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
               }
-            if (data315.planned !== void 0 && (validate90(data315.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data315, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data315.done !== void 0 && (validate92(data315.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data315, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data315.by !== void 0 && (validate56(data315.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data315, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data315.cite !== void 0 && (validate95(data315.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data315, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data315.note !== void 0 && (validate66(data315.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data315, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data315.lit !== void 0) {
-              let data321 = data315.lit;
-              if (Array.isArray(data321)) {
-                if (data321.length > 60) {
-                  let err273 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/maxItems", keyword: "maxItems", params: { limit: 60 } };
-                  vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
+            if (data316.planned !== void 0 && (validate93(data316.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data316, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data316.done !== void 0 && (validate95(data316.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data316, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data316.by !== void 0 && (validate56(data316.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data316, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data316.cite !== void 0 && (validate98(data316.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data316, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data316.note !== void 0 && (validate66(data316.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data316, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data316.lit !== void 0) {
+              let data322 = data316.lit;
+              if (Array.isArray(data322)) {
+                if (data322.length > 60) {
+                  let err272 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
                 }
-                let len23 = data321.length;
+                let len23 = data322.length;
                 for (let i23 = 0; i23 < len23; i23++) {
-                  let data322 = data321[i23];
-                  if (data322 && typeof data322 == "object" && !Array.isArray(data322)) {
-                    for (let key38 in data322)
+                  let data323 = data322[i23];
+                  if (data323 && typeof data323 == "object" && !Array.isArray(data323)) {
+                    for (let key38 in data323)
                       if (!(key38 === "lamp" || key38 === "system" || key38 === "explanation")) {
-                        let err274 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
-                        vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
+                        let err273 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
+                        vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
                       }
-                    if (data322.lamp !== void 0) {
-                      let data323 = data322.lamp;
-                      if (typeof data323 == "string") {
-                        if (func2(data323) > 200) {
-                          let err275 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
+                    if (data323.lamp !== void 0) {
+                      let data324 = data323.lamp;
+                      if (typeof data324 == "string") {
+                        if (func2(data324) > 200) {
+                          let err274 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
                         }
                       } else {
-                        let err276 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/type", keyword: "type", params: { type: "string" } };
+                        let err275 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
+                      }
+                    }
+                    if (data323.system !== void 0) {
+                      let data325 = data323.system;
+                      if (!(data325 === "restraint" || data325 === "brake" || data325 === "steering" || data325 === "traction battery" || data325 === "engine" || data325 === "body" || data325 === "driver assistance" || data325 === "other")) {
+                        let err276 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/system", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.warning_lamps.properties.lit.items.properties.system.enum } };
                         vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
                       }
                     }
-                    if (data322.system !== void 0) {
-                      let data324 = data322.system;
-                      if (!(data324 === "restraint" || data324 === "brake" || data324 === "steering" || data324 === "traction battery" || data324 === "engine" || data324 === "body" || data324 === "driver assistance" || data324 === "other")) {
-                        let err277 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/system", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.warning_lamps.properties.lit.items.properties.system.enum } };
-                        vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
-                      }
-                    }
-                    data322.explanation !== void 0 && (validate66(data322.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/explanation", parentData: data322, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+                    data323.explanation !== void 0 && (validate66(data323.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/explanation", parentData: data323, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
                   } else {
-                    let err278 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
+                    let err277 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
                   }
                 }
               } else {
-                let err279 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
+                let err278 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
               }
             }
           } else {
-            let err280 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
+            let err279 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
           }
         }
-        if (data251.structural_release !== void 0) {
-          let data326 = data251.structural_release;
-          if (data326 && typeof data326 == "object" && !Array.isArray(data326)) {
-            for (let key39 in data326)
+        if (data252.structural_release !== void 0) {
+          let data327 = data252.structural_release;
+          if (data327 && typeof data327 == "object" && !Array.isArray(data327)) {
+            for (let key39 in data327)
               if (!(key39 === "planned" || key39 === "done" || key39 === "by" || key39 === "cite" || key39 === "note")) {
-                let err281 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
-                vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
+                let err280 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
+                vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
               }
-            data326.planned !== void 0 && (validate90(data326.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data326, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data326.done !== void 0 && (validate92(data326.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data326, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data326.by !== void 0 && (validate56(data326.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data326, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data326.cite !== void 0 && (validate95(data326.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data326, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data326.note !== void 0 && (validate66(data326.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data326, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+            data327.planned !== void 0 && (validate93(data327.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data327, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data327.done !== void 0 && (validate95(data327.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data327, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data327.by !== void 0 && (validate56(data327.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data327, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data327.cite !== void 0 && (validate98(data327.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data327, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data327.note !== void 0 && (validate66(data327.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data327, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
-            let err282 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
+            let err281 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
           }
         }
       } else {
-        let err283 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
+        let err282 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
       }
     }
     if (data.deviations !== void 0) {
-      let data332 = data.deviations;
-      if (Array.isArray(data332)) {
-        if (data332.length > 200) {
-          let err284 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
+      let data333 = data.deviations;
+      if (Array.isArray(data333)) {
+        if (data333.length > 200) {
+          let err283 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
         }
-        let len24 = data332.length;
+        let len24 = data333.length;
         for (let i24 = 0; i24 < len24; i24++) {
-          let data333 = data332[i24];
-          if (data333 && typeof data333 == "object" && !Array.isArray(data333)) {
-            for (let key40 in data333)
+          let data334 = data333[i24];
+          if (data334 && typeof data334 == "object" && !Array.isArray(data334)) {
+            for (let key40 in data334)
               if (!(key40 === "rule" || key40 === "part" || key40 === "operation" || key40 === "by" || key40 === "reason" || key40 === "date" || key40 === "expires")) {
-                let err285 = { instancePath: instancePath + "/deviations/" + i24, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 } };
-                vErrors === null ? vErrors = [err285] : vErrors.push(err285), errors++;
+                let err284 = { instancePath: instancePath + "/deviations/" + i24, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 } };
+                vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
               }
-            if (data333.rule !== void 0) {
-              let data334 = data333.rule;
-              if (typeof data334 == "string") {
-                if (func2(data334) > 100) {
-                  let err286 = { instancePath: instancePath + "/deviations/" + i24 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err286] : vErrors.push(err286), errors++;
+            if (data334.rule !== void 0) {
+              let data335 = data334.rule;
+              if (typeof data335 == "string") {
+                if (func2(data335) > 100) {
+                  let err285 = { instancePath: instancePath + "/deviations/" + i24 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err285] : vErrors.push(err285), errors++;
                 }
               } else {
-                let err287 = { instancePath: instancePath + "/deviations/" + i24 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err287] : vErrors.push(err287), errors++;
+                let err286 = { instancePath: instancePath + "/deviations/" + i24 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err286] : vErrors.push(err286), errors++;
               }
             }
-            if (data333.part !== void 0 && (validate74(data333.part, { instancePath: instancePath + "/deviations/" + i24 + "/part", parentData: data333, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data333.operation !== void 0) {
-              let data336 = data333.operation;
-              if (typeof data336 == "string") {
-                if (func2(data336) > 80) {
-                  let err288 = { instancePath: instancePath + "/deviations/" + i24 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
-                  vErrors === null ? vErrors = [err288] : vErrors.push(err288), errors++;
+            if (data334.part !== void 0 && (validate76(data334.part, { instancePath: instancePath + "/deviations/" + i24 + "/part", parentData: data334, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data334.operation !== void 0) {
+              let data337 = data334.operation;
+              if (typeof data337 == "string") {
+                if (func2(data337) > 80) {
+                  let err287 = { instancePath: instancePath + "/deviations/" + i24 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
+                  vErrors === null ? vErrors = [err287] : vErrors.push(err287), errors++;
                 }
               } else {
-                let err289 = { instancePath: instancePath + "/deviations/" + i24 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err289] : vErrors.push(err289), errors++;
+                let err288 = { instancePath: instancePath + "/deviations/" + i24 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err288] : vErrors.push(err288), errors++;
               }
             }
-            if (data333.by !== void 0 && (validate56(data333.by, { instancePath: instancePath + "/deviations/" + i24 + "/by", parentData: data333, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data333.reason !== void 0) {
-              let data338 = data333.reason;
-              if (typeof data338 == "string") {
-                if (func2(data338) > 2e3) {
-                  let err290 = { instancePath: instancePath + "/deviations/" + i24 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
-                  vErrors === null ? vErrors = [err290] : vErrors.push(err290), errors++;
+            if (data334.by !== void 0 && (validate56(data334.by, { instancePath: instancePath + "/deviations/" + i24 + "/by", parentData: data334, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data334.reason !== void 0) {
+              let data339 = data334.reason;
+              if (typeof data339 == "string") {
+                if (func2(data339) > 2e3) {
+                  let err289 = { instancePath: instancePath + "/deviations/" + i24 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
+                  vErrors === null ? vErrors = [err289] : vErrors.push(err289), errors++;
                 }
               } else {
-                let err291 = { instancePath: instancePath + "/deviations/" + i24 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err291] : vErrors.push(err291), errors++;
+                let err290 = { instancePath: instancePath + "/deviations/" + i24 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err290] : vErrors.push(err290), errors++;
               }
             }
-            data333.date !== void 0 && (validate53(data333.date, { instancePath: instancePath + "/deviations/" + i24 + "/date", parentData: data333, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data333.expires !== void 0 && (validate53(data333.expires, { instancePath: instancePath + "/deviations/" + i24 + "/expires", parentData: data333, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+            data334.date !== void 0 && (validate53(data334.date, { instancePath: instancePath + "/deviations/" + i24 + "/date", parentData: data334, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data334.expires !== void 0 && (validate53(data334.expires, { instancePath: instancePath + "/deviations/" + i24 + "/expires", parentData: data334, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
           } else {
-            let err292 = { instancePath: instancePath + "/deviations/" + i24, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err292] : vErrors.push(err292), errors++;
+            let err291 = { instancePath: instancePath + "/deviations/" + i24, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err291] : vErrors.push(err291), errors++;
           }
         }
       } else {
-        let err293 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err293] : vErrors.push(err293), errors++;
+        let err292 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err292] : vErrors.push(err292), errors++;
       }
     }
     if (data.sign_off !== void 0) {
-      let data341 = data.sign_off;
-      if (data341 && typeof data341 == "object" && !Array.isArray(data341)) {
-        for (let key41 in data341)
+      let data342 = data.sign_off;
+      if (data342 && typeof data342 == "object" && !Array.isArray(data342)) {
+        for (let key41 in data342)
           if (!(key41 === "by" || key41 === "date" || key41 === "plan_revision" || key41 === "open_holds" || key41 === "digests" || key41 === "note")) {
-            let err294 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 } };
-            vErrors === null ? vErrors = [err294] : vErrors.push(err294), errors++;
+            let err293 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 } };
+            vErrors === null ? vErrors = [err293] : vErrors.push(err293), errors++;
           }
-        if (data341.by !== void 0 && (validate56(data341.by, { instancePath: instancePath + "/sign_off/by", parentData: data341, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data341.date !== void 0 && (validate53(data341.date, { instancePath: instancePath + "/sign_off/date", parentData: data341, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data341.plan_revision !== void 0) {
-          let data344 = data341.plan_revision;
-          if (typeof data344 == "string") {
-            if (func2(data344) > 40) {
-              let err295 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
-              vErrors === null ? vErrors = [err295] : vErrors.push(err295), errors++;
+        if (data342.by !== void 0 && (validate56(data342.by, { instancePath: instancePath + "/sign_off/by", parentData: data342, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data342.date !== void 0 && (validate53(data342.date, { instancePath: instancePath + "/sign_off/date", parentData: data342, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data342.plan_revision !== void 0) {
+          let data345 = data342.plan_revision;
+          if (typeof data345 == "string") {
+            if (func2(data345) > 40) {
+              let err294 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
+              vErrors === null ? vErrors = [err294] : vErrors.push(err294), errors++;
             }
           } else {
-            let err296 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err296] : vErrors.push(err296), errors++;
+            let err295 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err295] : vErrors.push(err295), errors++;
           }
         }
-        if (data341.open_holds !== void 0) {
-          let data345 = data341.open_holds;
-          if (typeof data345 == "string") {
-            if (func2(data345) > 400) {
-              let err297 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
+        if (data342.open_holds !== void 0) {
+          let data346 = data342.open_holds;
+          if (typeof data346 == "string") {
+            if (func2(data346) > 400) {
+              let err296 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err296] : vErrors.push(err296), errors++;
+            }
+            if (func2(data346) < 1) {
+              let err297 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/minLength", keyword: "minLength", params: { limit: 1 } };
               vErrors === null ? vErrors = [err297] : vErrors.push(err297), errors++;
             }
-            if (func2(data345) < 1) {
-              let err298 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/minLength", keyword: "minLength", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err298] : vErrors.push(err298), errors++;
-            }
           } else {
-            let err299 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err299] : vErrors.push(err299), errors++;
+            let err298 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err298] : vErrors.push(err298), errors++;
           }
         }
-        if (data341.digests !== void 0) {
-          let data346 = data341.digests;
-          if (data346 && typeof data346 == "object" && !Array.isArray(data346)) {
-            for (let key42 in data346)
+        if (data342.digests !== void 0) {
+          let data347 = data342.digests;
+          if (data347 && typeof data347 == "object" && !Array.isArray(data347)) {
+            for (let key42 in data347)
               if (!(key42 === "plan" || key42 === "planish" || key42 === "facts" || key42 === "packs")) {
-                let err300 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 } };
-                vErrors === null ? vErrors = [err300] : vErrors.push(err300), errors++;
+                let err299 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 } };
+                vErrors === null ? vErrors = [err299] : vErrors.push(err299), errors++;
               }
-            if (data346.plan !== void 0) {
-              let data347 = data346.plan;
-              if (typeof data347 == "string") {
-                if (func2(data347) > 100) {
-                  let err301 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err301] : vErrors.push(err301), errors++;
+            if (data347.plan !== void 0) {
+              let data348 = data347.plan;
+              if (typeof data348 == "string") {
+                if (func2(data348) > 100) {
+                  let err300 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err300] : vErrors.push(err300), errors++;
                 }
               } else {
-                let err302 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err302] : vErrors.push(err302), errors++;
+                let err301 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err301] : vErrors.push(err301), errors++;
               }
             }
-            if (data346.planish !== void 0) {
-              let data348 = data346.planish;
-              if (typeof data348 == "string") {
-                if (func2(data348) > 40) {
-                  let err303 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
-                  vErrors === null ? vErrors = [err303] : vErrors.push(err303), errors++;
+            if (data347.planish !== void 0) {
+              let data349 = data347.planish;
+              if (typeof data349 == "string") {
+                if (func2(data349) > 40) {
+                  let err302 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
+                  vErrors === null ? vErrors = [err302] : vErrors.push(err302), errors++;
                 }
               } else {
-                let err304 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/type", keyword: "type", params: { type: "string" } };
+                let err303 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err303] : vErrors.push(err303), errors++;
+              }
+            }
+            if (data347.facts !== void 0) {
+              let data350 = data347.facts;
+              if (!(typeof data350 == "number" && !(data350 % 1) && !isNaN(data350) && isFinite(data350))) {
+                let err304 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
                 vErrors === null ? vErrors = [err304] : vErrors.push(err304), errors++;
               }
-            }
-            if (data346.facts !== void 0) {
-              let data349 = data346.facts;
-              if (!(typeof data349 == "number" && !(data349 % 1) && !isNaN(data349) && isFinite(data349))) {
-                let err305 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
+              if (typeof data350 == "number" && isFinite(data350) && (data350 < 1 || isNaN(data350))) {
+                let err305 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
                 vErrors === null ? vErrors = [err305] : vErrors.push(err305), errors++;
               }
-              if (typeof data349 == "number" && isFinite(data349) && (data349 < 1 || isNaN(data349))) {
-                let err306 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
-                vErrors === null ? vErrors = [err306] : vErrors.push(err306), errors++;
-              }
             }
-            if (data346.packs !== void 0) {
-              let data350 = data346.packs;
-              if (Array.isArray(data350)) {
-                if (data350.length > 40) {
-                  let err307 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
-                  vErrors === null ? vErrors = [err307] : vErrors.push(err307), errors++;
+            if (data347.packs !== void 0) {
+              let data351 = data347.packs;
+              if (Array.isArray(data351)) {
+                if (data351.length > 40) {
+                  let err306 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
+                  vErrors === null ? vErrors = [err306] : vErrors.push(err306), errors++;
                 }
-                let len25 = data350.length;
+                let len25 = data351.length;
                 for (let i25 = 0; i25 < len25; i25++) {
-                  let data351 = data350[i25];
-                  if (data351 && typeof data351 == "object" && !Array.isArray(data351)) {
-                    for (let key43 in data351)
+                  let data352 = data351[i25];
+                  if (data352 && typeof data352 == "object" && !Array.isArray(data352)) {
+                    for (let key43 in data352)
                       if (!(key43 === "pack" || key43 === "version" || key43 === "digest")) {
-                        let err308 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 } };
-                        vErrors === null ? vErrors = [err308] : vErrors.push(err308), errors++;
+                        let err307 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 } };
+                        vErrors === null ? vErrors = [err307] : vErrors.push(err307), errors++;
                       }
-                    if (data351.pack !== void 0) {
-                      let data352 = data351.pack;
-                      if (typeof data352 == "string") {
-                        if (func2(data352) > 200) {
-                          let err309 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err309] : vErrors.push(err309), errors++;
-                        }
-                      } else {
-                        let err310 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err310] : vErrors.push(err310), errors++;
-                      }
-                    }
-                    if (data351.version !== void 0) {
-                      let data353 = data351.version;
+                    if (data352.pack !== void 0) {
+                      let data353 = data352.pack;
                       if (typeof data353 == "string") {
-                        if (func2(data353) > 100) {
-                          let err311 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                          vErrors === null ? vErrors = [err311] : vErrors.push(err311), errors++;
+                        if (func2(data353) > 200) {
+                          let err308 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err308] : vErrors.push(err308), errors++;
                         }
                       } else {
-                        let err312 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
+                        let err309 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err309] : vErrors.push(err309), errors++;
                       }
                     }
-                    if (data351.digest !== void 0) {
-                      let data354 = data351.digest;
+                    if (data352.version !== void 0) {
+                      let data354 = data352.version;
                       if (typeof data354 == "string") {
                         if (func2(data354) > 100) {
-                          let err313 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                          vErrors === null ? vErrors = [err313] : vErrors.push(err313), errors++;
+                          let err310 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err310] : vErrors.push(err310), errors++;
                         }
                       } else {
-                        let err314 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err314] : vErrors.push(err314), errors++;
+                        let err311 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err311] : vErrors.push(err311), errors++;
+                      }
+                    }
+                    if (data352.digest !== void 0) {
+                      let data355 = data352.digest;
+                      if (typeof data355 == "string") {
+                        if (func2(data355) > 100) {
+                          let err312 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
+                        }
+                      } else {
+                        let err313 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err313] : vErrors.push(err313), errors++;
                       }
                     }
                   } else {
-                    let err315 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err315] : vErrors.push(err315), errors++;
+                    let err314 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err314] : vErrors.push(err314), errors++;
                   }
                 }
               } else {
-                let err316 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err316] : vErrors.push(err316), errors++;
+                let err315 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err315] : vErrors.push(err315), errors++;
               }
             }
           } else {
-            let err317 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err317] : vErrors.push(err317), errors++;
+            let err316 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err316] : vErrors.push(err316), errors++;
           }
         }
-        data341.note !== void 0 && (validate66(data341.note, { instancePath: instancePath + "/sign_off/note", parentData: data341, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+        data342.note !== void 0 && (validate66(data342.note, { instancePath: instancePath + "/sign_off/note", parentData: data342, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
-        let err318 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err318] : vErrors.push(err318), errors++;
+        let err317 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err317] : vErrors.push(err317), errors++;
       }
     }
     if (data.record !== void 0) {
-      let data356 = data.record;
-      if (data356 && typeof data356 == "object" && !Array.isArray(data356)) {
-        for (let key44 in data356)
+      let data357 = data.record;
+      if (data357 && typeof data357 == "object" && !Array.isArray(data357)) {
+        for (let key44 in data357)
           if (!(key44 === "kept" || key44 === "where" || key44 === "until" || key44 === "owner_gets")) {
-            let err319 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 } };
-            vErrors === null ? vErrors = [err319] : vErrors.push(err319), errors++;
+            let err318 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 } };
+            vErrors === null ? vErrors = [err318] : vErrors.push(err318), errors++;
           }
-        if (data356.kept !== void 0) {
-          let data357 = data356.kept;
-          if (Array.isArray(data357)) {
-            if (data357.length > 200) {
-              let err320 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err320] : vErrors.push(err320), errors++;
+        if (data357.kept !== void 0) {
+          let data358 = data357.kept;
+          if (Array.isArray(data358)) {
+            if (data358.length > 200) {
+              let err319 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err319] : vErrors.push(err319), errors++;
             }
-            let len26 = data357.length;
+            let len26 = data358.length;
             for (let i26 = 0; i26 < len26; i26++) {
-              let data358 = data357[i26];
-              if (typeof data358 == "string") {
-                if (func2(data358) > 200) {
-                  let err321 = { instancePath: instancePath + "/record/kept/" + i26, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err321] : vErrors.push(err321), errors++;
+              let data359 = data358[i26];
+              if (typeof data359 == "string") {
+                if (func2(data359) > 200) {
+                  let err320 = { instancePath: instancePath + "/record/kept/" + i26, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err320] : vErrors.push(err320), errors++;
                 }
               } else {
-                let err322 = { instancePath: instancePath + "/record/kept/" + i26, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err322] : vErrors.push(err322), errors++;
+                let err321 = { instancePath: instancePath + "/record/kept/" + i26, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err321] : vErrors.push(err321), errors++;
               }
             }
           } else {
-            let err323 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err323] : vErrors.push(err323), errors++;
+            let err322 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err322] : vErrors.push(err322), errors++;
           }
         }
-        if (data356.where !== void 0) {
-          let data359 = data356.where;
-          if (typeof data359 == "string") {
-            if (func2(data359) > 200) {
-              let err324 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err324] : vErrors.push(err324), errors++;
+        if (data357.where !== void 0) {
+          let data360 = data357.where;
+          if (typeof data360 == "string") {
+            if (func2(data360) > 200) {
+              let err323 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err323] : vErrors.push(err323), errors++;
             }
           } else {
-            let err325 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err325] : vErrors.push(err325), errors++;
+            let err324 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err324] : vErrors.push(err324), errors++;
           }
         }
-        if (data356.until !== void 0 && (validate53(data356.until, { instancePath: instancePath + "/record/until", parentData: data356, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data356.owner_gets !== void 0) {
-          let data361 = data356.owner_gets;
-          if (Array.isArray(data361)) {
-            if (data361.length > 60) {
-              let err326 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/maxItems", keyword: "maxItems", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err326] : vErrors.push(err326), errors++;
+        if (data357.until !== void 0 && (validate53(data357.until, { instancePath: instancePath + "/record/until", parentData: data357, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data357.owner_gets !== void 0) {
+          let data362 = data357.owner_gets;
+          if (Array.isArray(data362)) {
+            if (data362.length > 60) {
+              let err325 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/maxItems", keyword: "maxItems", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err325] : vErrors.push(err325), errors++;
             }
-            let len27 = data361.length;
+            let len27 = data362.length;
             for (let i27 = 0; i27 < len27; i27++) {
-              let data362 = data361[i27];
-              if (typeof data362 == "string") {
-                if (func2(data362) > 200) {
-                  let err327 = { instancePath: instancePath + "/record/owner_gets/" + i27, schemaPath: "#/properties/record/properties/owner_gets/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err327] : vErrors.push(err327), errors++;
+              let data363 = data362[i27];
+              if (typeof data363 == "string") {
+                if (func2(data363) > 200) {
+                  let err326 = { instancePath: instancePath + "/record/owner_gets/" + i27, schemaPath: "#/properties/record/properties/owner_gets/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err326] : vErrors.push(err326), errors++;
                 }
               } else {
-                let err328 = { instancePath: instancePath + "/record/owner_gets/" + i27, schemaPath: "#/properties/record/properties/owner_gets/items/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err328] : vErrors.push(err328), errors++;
+                let err327 = { instancePath: instancePath + "/record/owner_gets/" + i27, schemaPath: "#/properties/record/properties/owner_gets/items/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err327] : vErrors.push(err327), errors++;
               }
             }
           } else {
-            let err329 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err329] : vErrors.push(err329), errors++;
+            let err328 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err328] : vErrors.push(err328), errors++;
           }
         }
       } else {
-        let err330 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err330] : vErrors.push(err330), errors++;
+        let err329 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err329] : vErrors.push(err329), errors++;
       }
     }
   } else {
-    let err331 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err331] : vErrors.push(err331), errors++;
+    let err330 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err330] : vErrors.push(err330), errors++;
   }
   return validate52.errors = vErrors, errors === 0;
 }

@@ -97,7 +97,7 @@ export function judgeSheets(
   }
   const forStops = speakingForStops(run.questions, run.answered);
   const told = tellOnce(run.questions, run.entries);
-  const holds = unknownHolds(told.questions, run.answered, order);
+  const holds = unknownHolds(told.questions, run.answered, order, rules.dictionary);
   const drafts = run.drafts.map((draft) => {
     const marked = forStops.has(draft) ? { ...draft, standsForStop: true } : draft;
     return withHanging(marked, told.hanging.get(draft));

@@ -1,5 +1,7 @@
 import type { UnknownFact } from '../facts/fact.ts';
 import type { FactSheet } from '../facts/sheet.ts';
+import { factEntry } from '../packs/fact-dictionary.ts';
+import type { FactDictionary } from '../packs/fact-dictionary.ts';
 import { sourceSentence } from '../packs/source-sentence.ts';
 import { comparePointers } from './compare-pointers.ts';
 import type { CompiledRule } from './compiled-rule.ts';
@@ -28,6 +30,7 @@ export function unknownHolds(
   questions: readonly Question[],
   answered: readonly Omit<Question, 'rule'>[],
   order: PlanOrder,
+  dictionary: FactDictionary,
 ): readonly DraftFinding[] {
   const spokenFor = new Set(answered.map(thingOf));
   const groups = new Map<string, Question[]>();
@@ -38,7 +41,7 @@ export function unknownHolds(
     if (group === undefined) groups.set(thing, [question]);
     else group.push(question);
   }
-  return [...groups.values()].map((group) => holdFor(group, order));
+  return [...groups.values()].map((group) => holdFor(group, order, dictionary));
 }
 
 /** Of the findings that speak for questions, those that speak for one of a stop. */
@@ -56,7 +59,7 @@ function thingOf({ owner, name, fact }: Omit<Question, 'rule'>): string {
     : JSON.stringify([fact.at, fact.reason]);
 }
 
-function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
+function holdFor(group: readonly Question[], order: PlanOrder, dictionary: FactDictionary): DraftFinding {
   const askers = askersOf(group);
   const byPlace = [...group].sort(
     (a, b) =>
@@ -80,7 +83,7 @@ function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
     pointer: first.fact.at ?? first.owner.at,
     // The reason says what is missing; the name of the fact would only say it again in stiffer words.
     message: `${named === undefined || first.fact.reason.startsWith(`Whether ${named} `) ? '' : `${named}: `}${asSentence(first.fact.reason)}`,
-    instead: 'Find it out and state it in the plan, with where it was read.',
+    instead: `Find it out and state it in the plan${keysToState(dictionary, names, first.fact)}, with where it was read.`,
     why: `Silence is not permission. ${notJudgedWithout(askers)}`,
     source: sourceSentence(lead.rule.source),
     facts: names.map((name) => ({ name, from: 'unknown', note: first.fact.reason })),
@@ -90,6 +93,26 @@ function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
     // Not the rules that ask: another one asking next year is no new finding.
     identity: ['unknown', ...names, ...sheetIdentity(first.owner, order)],
   };
+}
+
+/** By which keys it is stated; the one that its place ends in tells it best. A reason that names a key needs no other. */
+function keysToState(
+  dictionary: FactDictionary,
+  names: readonly string[],
+  { at, reason }: UnknownFact,
+): string {
+  if (reason.includes('`')) return '';
+  const lists = names
+    .map((name) => factEntry(dictionary, name)?.keys ?? [])
+    .filter((keys) => keys.length > 0);
+  const last = at?.split('/').at(-1);
+  const [shortest = []] = lists.toSorted((a, b) => a.length - b.length);
+  const keys = lists
+    .flat()
+    .filter((key) => key === last)
+    .slice(0, 1);
+  const told = (keys.length > 0 ? keys : shortest).map((key) => `\`${key}\``);
+  return told.length === 0 ? '' : ` (${told.join(', ')})`;
 }
 
 function compareTexts(a: string, b: string): number {

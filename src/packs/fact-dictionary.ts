@@ -14,6 +14,8 @@ export interface FactEntry {
   /** The kind of quantity, by the names of `quantity/dimension.ts`. */
   readonly dimension?: string;
   readonly title?: string;
+  /** The keys of a plan that state it, where they are few. */
+  readonly keys?: readonly string[];
   /** Known on every sheet. */
   readonly alwaysKnown?: boolean;
   readonly description: string;

@@ -192,7 +192,9 @@ function treatmentByPlan(part: PartSurvey, source: OperationSurvey): Treatment {
       operation.refit_step !== undefined &&
       operation.refit_step > step;
     if (isOff) return 'removed';
-    const isLater = operation.do === 'replace' && operation.extent === 'whole' && operation.step > step;
+    const { refit_step: refit } = operation;
+    const isInLater = refit === undefined ? operation.step > step : operation.step < step && refit > step;
+    const isLater = operation.do === 'replace' && operation.extent === 'whole' && isInLater;
     if (isLater && inAgainBecause(source, part, operation) === undefined) return 'renewed';
   }
   return 'stays';

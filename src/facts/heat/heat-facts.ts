@@ -14,6 +14,7 @@ type HeatFact =
   | 'operation.cut_with'
   | 'operation.thermal_cut'
   | 'operation.peak'
+  | 'operation.peak_because'
   | 'operation.temperature'
   | 'operation.hold'
   | 'operation.limit_stated'
@@ -28,6 +29,7 @@ type HeatFact =
 export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record<HeatFact, Fact>> {
   const { operation, at } = one.heatOf ?? one;
   const heats = heatsOfPlace(one).map(({ operation: heat }) => heat);
+  const peak = sourcePeak(operation, at, survey.context.practice);
   return {
     'operation.source': statedOr(operation.source, `${at}/source`, 'The heat source is not stated.'),
     'operation.cut_with': statedOr(
@@ -36,7 +38,12 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       'What it is cut with is not stated.',
     ),
     'operation.thermal_cut': computed(isThermalCut(one.operation), `${one.at}/cut_with`),
-    'operation.peak': sourcePeak(operation, at, survey.context.practice).fact,
+    'operation.peak': peak.fact,
+    'operation.peak_because': computedOr(
+      peak.because,
+      `${at}/temperature`,
+      'The temperature is stated and measured, or the source is not stated.',
+    ),
     'operation.temperature': statedOr(
       quantityOf(operation.temperature, 'temperature'),
       `${at}/temperature`,

@@ -1,5 +1,6 @@
 import type { Item, Near, Treatment } from '../../generated/plan-types.ts';
 import { goesOnWithoutWelding, isWeldedIn } from '../part/part-kinds.ts';
+import { isBefore, isOffBetween } from '../step/back-on.ts';
 import { inAgainBecause } from './renewed-after.ts';
 import type { OperationSurvey, PartSurvey } from '../survey.ts';
 import type { TriState } from '../tri-state.ts';
@@ -80,15 +81,11 @@ export function partPresence(
   }
 }
 
-/** Steps that are not written contradict nothing. */
 function isOff({ part, operations }: PartSurvey, step: number | undefined): boolean {
   // What is welded in does not come off by its name.
   return operations.some(
     ({ operation }) =>
-      operation.do === 'remove and refit' &&
-      !isWeldedIn(part.kind) &&
-      isBefore(operation.step, step) &&
-      isBefore(step, operation.refit_step),
+      operation.do === 'remove and refit' && !isWeldedIn(part.kind) && isOffBetween(operation, step),
   );
 }
 
@@ -97,7 +94,9 @@ function presenceByRenewal(part: PartSurvey, treatment: Treatment, source: Opera
     ({ operation }) =>
       operation.do === 'replace' &&
       (operation.extent === 'whole' || goesOnWithoutWelding(part.part.kind)) &&
-      isBefore(source.operation.step, operation.step),
+      (operation.refit_step === undefined
+        ? isBefore(source.operation.step, operation.step)
+        : isOffBetween(operation, source.operation.step)),
   );
   const reasons = renewals.map(({ operation }) => inAgainBecause(source, part, operation));
   if (reasons.includes(undefined)) return { stays: false };
@@ -108,10 +107,6 @@ function presenceByRenewal(part: PartSurvey, treatment: Treatment, source: Opera
     stays: undefined,
     open: `${part.name} is said to be ${treatment}, and none of its operations takes it off before this one and puts it back, or replaces it whole, after it.`,
   };
-}
-
-function isBefore(first: number | undefined, second: number | undefined): boolean {
-  return first === undefined || second === undefined || first < second;
 }
 
 /** What takes a part off, or a piece out of it. */

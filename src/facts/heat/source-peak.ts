@@ -16,6 +16,8 @@ const calledSource = {
 
 export interface SourcePeak {
   readonly fact: Fact;
+  /** Why the worst is taken, where it is. */
+  readonly because?: string;
   /** What was added to the stated temperature, K; absent where the peak is not made from it. */
   readonly allowanceKelvin?: number;
 }
@@ -40,10 +42,12 @@ export function sourcePeak(operation: Operation, at: string, { allowanceKelvin }
         `${source === undefined ? 'A source' : calledSource[source]} that nobody measures counts as ${String(unmeasured)} °C, the worst that it reaches.`,
         place,
       ),
+      because: 'nobody measures it',
     };
   }
   if (stated === undefined) {
     return {
+      because: isMeasured ? 'no temperature is stated' : 'nobody states or measures it',
       fact:
         worst === undefined
           ? unknown('The temperature of the heated zone is not stated.', place)

@@ -51,7 +51,7 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
   ({ one, laid, pattern }: JointMatter) => sizeFacts(one, laid, pattern),
   ({ one, laid }: JointMatter) => rowFacts(one, laid),
   ({ one, pattern }: JointMatter) => coverFacts(one, pattern.pitchMm),
-  ({ survey, one, laid, operation }: JointMatter) => couponFacts(survey, one, laid, operation.operation.done),
+  couponFacts,
   ({ survey, one, laid }: JointMatter) => settingsFacts(survey.context.windows, one, laid),
   ({ one, operation, laid }: JointMatter) => seamFacts(one, operation, laid),
   ({ one, laid }: JointMatter) => fastenerFacts(one, laid),
@@ -62,7 +62,7 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
   arcFacts,
   ({ survey, operation, one }: JointMatter) => jointRecordFacts(survey, operation, one),
   ({ one }: JointMatter) => rowEvidence(one),
-  ({ one }: JointMatter) => preparationFacts(one),
+  preparationFacts,
   ({ survey, one }: JointMatter) => otherJobFacts(survey, one),
   ({ survey, one, operation, stack }: JointMatter) => ({
     'joint.missing_partner': computedOr(

@@ -24,12 +24,14 @@ export function classesOf(
   // The part itself is asked for its evidence where it is worked on.
   const counted = stack.map((sheet) => ({
     name: sheet?.name ?? unlistedSheet,
+    reason: notKnown(sheet),
     stated: sheet?.material.class,
     class: sheet === undefined || sheet === own ? sheet?.material.class : trustedClass(survey, sheet),
   }));
   if (insert?.grade !== undefined) {
     const ofInsert = settleMaterial({ grade: insert.grade }).class;
-    counted.push({ name: `the insert (${insert.grade})`, stated: ofInsert, class: ofInsert });
+    const name = `the insert (${insert.grade})`;
+    counted.push({ name, reason: classOpen(name), stated: ofInsert, class: ofInsert });
   }
   const classes = [...new Set(counted.map((sheet) => sheet.class).filter((one) => one !== undefined))];
   const open = counted.find((sheet) => sheet.class === undefined);
@@ -39,7 +41,7 @@ export function classesOf(
     return known(classes, 'computed', at, 'Not every sheet of the stack is known.');
   }
   return open.stated === undefined
-    ? unknown(notKnown(open.name), at)
+    ? unknown(open.reason, at)
     : {
         known: false,
         reason: `That ${open.name} is ${open.stated} steel is read in no document of the maker for this vehicle.`,
@@ -73,16 +75,24 @@ export function hasAluminium(stack: readonly (PartSurvey | undefined)[], at: str
 /** Says which sheet it is, in the words of `classesOf`, so that one missing grade is asked for once. */
 function classNotKnown(stack: readonly (PartSurvey | undefined)[]): string | undefined {
   const index = stack.findIndex((sheet) => sheet?.material.class === undefined);
-  return index < 0 ? undefined : notKnown(stack[index]?.name ?? unlistedSheet);
+  return index < 0 ? undefined : notKnown(stack[index]);
 }
 
 const unlistedSheet = 'a sheet that is no listed part';
 
-function notKnown(name: string): string {
+/** A grade that is written and not known is no grade that is left out. */
+function notKnown(sheet: PartSurvey | undefined): string {
+  const open = classOpen(sheet?.name ?? unlistedSheet);
+  const { part, material } = sheet ?? {};
+  const isWritten = part?.grade !== undefined || part?.strength !== undefined;
+  return isWritten && material?.reason !== undefined ? `${open} ${material.reason}` : open;
+}
+
+function classOpen(name: string): string {
   return `The strength class of ${name} is not known.`;
 }
 
-/** Metals are told apart by hand and magnet; that takes no document. Glass and plastic are none, nor a lamp or trim of which no metal is stated. */
+/** Metals are told apart by hand and magnet; that takes no document. Glass and plastic are none, nor a lamp, sensor or trim of which no metal is stated. */
 export function unlikeMetals(
   stack: readonly (PartSurvey | undefined)[],
   isToItself: boolean,
@@ -101,7 +111,9 @@ function isNoMetal(sheet: PartSurvey | undefined): boolean {
   const kind = sheet?.part.kind;
   if (kind === 'glass' || sheet?.material.class === 'plastic') return true;
   return (
-    (kind === 'lamp' || kind === 'trim') && sheet?.material.class === undefined && sheet?.structural !== true
+    (kind === 'lamp' || kind === 'trim' || kind === 'sensor') &&
+    sheet?.material.class === undefined &&
+    sheet?.structural !== true
   );
 }
 

@@ -12,12 +12,10 @@ import type { JointSurvey, PartSurvey, Survey } from '../survey.ts';
 
 type OwnCiteFact =
   | 'joint.cited_elsewhere'
-  | 'joint.insert_lesser'
-  | 'joint.insert_cited'
-  | 'joint.gap_cited'
-  | 'joint.flange_coat_cited';
+  | `joint.${'insert_lesser' | 'insert_share' | 'insert_cited'}`
+  | `joint.${'gap_cited' | 'flange_coat_cited' | 'filler_cited' | 'access_cited'}`;
 
-/** What is unusual in a seam and takes a page of its own: a lesser insert, another gap, primer in the joint. */
+/** What is unusual in a joint and takes a page of its own: a lesser insert, another gap, primer in the joint, another wire, one side. */
 export function ownCiteFacts(
   survey: Survey,
   { joint, at }: JointSurvey,
@@ -41,9 +39,16 @@ export function ownCiteFacts(
       `${at}/cite`,
       'A page counts, or none is cited.',
     ),
+    'joint.insert_share': computedOr(
+      insertShare(joint.insert, own),
+      `${at}/insert/thickness`,
+      'The thickness of the insert, or that of the member, is not stated.',
+    ),
     'joint.insert_cited': cited(joint.insert?.cite, 'insert/cite'),
     'joint.gap_cited': cited(joint.gap_cite, 'gap_cite'),
     'joint.flange_coat_cited': cited(joint.flange_coat_cite, 'flange_coat_cite'),
+    'joint.filler_cited': cited(joint.filler_cite, 'filler_cite'),
+    'joint.access_cited': cited(joint.access_cite, 'access_cite'),
   };
 }
 
@@ -67,6 +72,11 @@ function lesserIn(insert: JointSurvey['joint']['insert'], { part, material }: Pa
     said.push(`${insert.thickness ?? ''} in ${part.thickness ?? ''}`);
   }
   return said;
+}
+
+function insertShare(insert: JointSurvey['joint']['insert'], { part }: PartSurvey): number | undefined {
+  const [own, member] = [quantityOf(insert?.thickness, 'length'), quantityOf(part.thickness, 'length')];
+  return own === undefined || member === undefined || member <= 0 ? undefined : own / member;
 }
 
 /** By class first: within one class the least tensile strength tells. Another metal is none of the same. */

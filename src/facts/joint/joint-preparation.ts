@@ -2,9 +2,13 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import { saidInClause } from '../../plan/said-in-clause.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
-import type { JointSurvey } from '../survey.ts';
+import type { PartSurvey } from '../survey.ts';
+import type { JointMatter } from './joint-matter.ts';
 
-type PreparationFact = Extract<FactNames['joint'], `joint.${'preparation_fault' | 'steel_tools_named'}`>;
+type PreparationFact = Extract<
+  FactNames['joint'],
+  `joint.${'preparation_fault' | 'steel_tools_named' | 'hardened_coat_removed' | 'bond_product_unfit'}`
+>;
 
 /** What is done to faces that no adhesive holds on. English alone is read; common practice. */
 const faults: readonly RegExp[] = [
@@ -31,11 +35,22 @@ const prepares =
 const steelTools =
   /(?<!stainless[ -])\bsteel[ -](?:bay|booth|shop|area|corner|tools?|brush(?:es)?|wool|wire|discs?|abrasives?|grinder)\b|\b(?:used|shared|worn)(?: before| also)? (?:on|for|with|in) (?:the )?(?:mild |carbon )?steel\b/i;
 
+/** The coat of press-hardened sheet by its names, and that it is taken off. Zinc and e-coat are another matter: they have to go. */
+const coatOff =
+  /\b(?:al-?si|as ?-?(?:80|150)|alumini?um[- ]silicon|aluminised|aluminized)\b.*\b(?:ground|grind|sanded|blasted|brushed|milled|taken|stripped|removed|polished|etched)\b|\b(?:ground|sanded|blasted|stripped|removed|free) (?:\w+ ){0,2}(?:al-?si|as ?-?(?:80|150)|alumini?um[- ]silicon)\b/i;
+
+const staysOn = /\b(?:not|never|left|stays?|stayed|kept|whole)\b/i;
+
+/** What no part of a body is held by, whatever it is sold as. */
+const unfit =
+  /\bsilicones?\b(?![- ]free)|\bseam[- ]sealers?\b|\bcaulk\w*\b|\b(?:double[- ]sided|foam|butyl|duct) tape\b|\bcontact adhesive\b|\bhot[- ](?:melt )?glue\b|\bsuper ?glue\b|\bcyanoacrylate\b|\bassembly foam\b/i;
+
 const nothing =
   /^\s*(?:none|nothing|nil|n\/a|unprepared|untreated|not (?:done|needed|necessary|prepared|required)|as (?:delivered|supplied|received|it (?:is|was)))(?![\w-])/i;
 
-/** How the faces of a bond are prepared, by the words of the plan. */
-export function preparationFacts({ joint, at }: JointSurvey): Readonly<Record<PreparationFact, Fact>> {
+/** How the faces of a bond are prepared, and with what they are bonded, by the words of the plan. */
+export function preparationFacts(matter: JointMatter): Readonly<Record<PreparationFact, Fact>> {
+  const { joint, at } = matter.one;
   const words = joint.adhesive?.preparation;
   const place = `${at}/adhesive/preparation`;
   return {
@@ -45,7 +60,30 @@ export function preparationFacts({ joint, at }: JointSurvey): Readonly<Record<Pr
       'How the faces are prepared is not stated, or nothing is said against it.',
     ),
     'joint.steel_tools_named': computed(saidInClause(words, steelTools) !== undefined, place),
+    'joint.hardened_coat_removed': computedOr(
+      coatRemoved(matter),
+      joint.flange_coat === 'bare' ? `${at}/flange_coat` : place,
+      'No sheet is press-hardened with such a coat, or nothing says that it is taken off.',
+    ),
+    'joint.bond_product_unfit': computedOr(
+      saidInClause(joint.adhesive?.product, unfit),
+      `${at}/adhesive/product`,
+      'The product is not stated, or names nothing that holds no part.',
+    ),
   };
+}
+
+function coatRemoved({ stack, one: { joint } }: JointMatter): string | undefined {
+  const clause = saidInClause(joint.adhesive?.preparation, coatOff);
+  const words = clause === undefined || staysOn.test(clause) ? undefined : clause;
+  if (words === undefined && joint.flange_coat !== 'bare') return undefined;
+  const hardened = stack.filter((sheet) => sheet?.material.class === 'press-hardened');
+  if (words !== undefined) return hardened.length > 0 ? words : undefined;
+  return hardened.some((sheet) => coatOf(sheet) === 'aluminium-silicon') ? 'bare' : undefined;
+}
+
+function coatOf(sheet: PartSurvey | undefined): string | undefined {
+  return sheet?.part.coating ?? sheet?.material.coating;
 }
 
 function faultIn(words: string): string | undefined {

@@ -71,7 +71,8 @@ function against(
 }
 
 function isBoltedOn({ operation, joints, part: { part } }: OperationSurvey): boolean {
-  return operation.do === 'replace' && joints.length === 0 && goesOnWithoutWelding(part.kind);
+  const isBolted = joints.every(({ joint }) => joint.method === 'bolt');
+  return operation.do === 'replace' && isBolted && goesOnWithoutWelding(part.kind);
 }
 
 function structuralDays(

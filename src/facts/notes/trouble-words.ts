@@ -45,8 +45,8 @@ export const troubleWords: readonly TroubleWords[] = [
     where: 'references',
   },
   {
-      gate: ['pull', 'crooked', 'wander', 'drift', 'veer', 'off cent'],
-      says: /\b(?:pull(?:s|ed|ing) (?:\w+ ){0,2}?(?:to (?:the )?(?:left|right|one side|side)|left|right|under|when)|still pulls|(?:slight )?pull to (?:the )?(?:left|right)|(?:wander|drift|veer)(?:s|ed|ing)|steering wheel (?:\S+ ){0,4}(?:crooked|off[- ]cent(?:re|er))|steering wheel (?:is |sits |stands )?off|wheel (?:is |sits |stands )crooked)\b/i,
+    gate: ['pull', 'crooked', 'wander', 'drift', 'veer', 'off cent'],
+    says: /\b(?:pull(?:s|ed|ing) (?:\w+ ){0,2}?(?:to (?:the )?(?:left|right|one side|side)|left|right|under|when)|still pulls|(?:slight )?pull to (?:the )?(?:left|right)|(?:wander|drift|veer)(?:s|ed|ing)|steering wheel (?:\S+ ){0,4}(?:crooked|off[- ]cent(?:re|er))|steering wheel (?:is |sits |stands )?off|wheel (?:is |sits |stands )crooked)\b/i,
     mended: true,
     where: 'checks',
   },

@@ -48,6 +48,7 @@ const saysLittle: ReadonlySet<PartKind> = new Set<PartKind>([
     'tailgate',
     'bumper cover',
     'back panel',
+    'sensor',
   ] as const),
 ]);
 

@@ -130,6 +130,7 @@ const table: Readonly<Record<PartKind, readonly Trait[]>> = {
   wheel: ['cosmetic', 'goes on without welding'],
   glass: ['cosmetic', 'goes on without welding'],
   lamp: ['cosmetic', 'goes on without welding'],
+  sensor: ['cosmetic', 'goes on without welding'],
   trim: ['cosmetic', 'goes on without welding'],
   seat: ['cosmetic', 'goes on without welding', 'carries restraint units'],
   'restraint unit': ['cosmetic', 'goes on without welding'],

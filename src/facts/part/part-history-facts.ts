@@ -1,5 +1,6 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import { drainsToldShut } from './drains-told.ts';
+import { insideToldBeforeWeld } from './inside-told.ts';
 import { linkedParts } from './linked-parts.ts';
 import { cavitiesOf } from '../step/inside-protection.ts';
 import { isNotAfter } from '../step/day-order.ts';
@@ -13,7 +14,7 @@ import type { TriState } from '../tri-state.ts';
 type HistoryFact = Extract<
   FactNames['part'],
   | `part.${'short_radius' | 'line_left' | 'hit_directly' | 'donor_taken_off' | 'donor_flooded'}`
-  | `part.${'bolted_kind' | 'foam_disturbed' | 'foam_renewed' | 'drains_open' | 'drains_told_shut'}`
+  | `part.${'bolted_kind' | 'foam_disturbed' | 'foam_renewed' | 'drains_open' | 'drains_told_shut' | 'inside_told_before_weld'}`
   | `part.${'inside_before_bake' | 'radar_behind'}`
 >;
 
@@ -32,6 +33,7 @@ export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Reco
   const early = beforeBake.find(({ answer }) => answer === true);
   const foamOut = takenOut(one);
   const toldShut = drainsToldShut(survey, one);
+  const toldEarly = insideToldBeforeWeld(survey, one);
   const damage = `${at}/damage`;
   const donor = `${at}/donor`;
   return {
@@ -80,6 +82,11 @@ export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Reco
       toldShut?.words,
       toldShut?.at ?? '/finish/cavities',
       'No words say that its drain holes are shut.',
+    ),
+    'part.inside_told_before_weld': computedOr(
+      toldEarly?.words,
+      toldEarly?.at ?? '/finish/cavities',
+      'No words put it inside before the part is joined in.',
     ),
     'part.inside_before_bake':
       early === undefined

@@ -80,7 +80,7 @@ function heatsBefore(
 }
 
 function stepKeyOf({ operation }: OperationSurvey): 'step' | 'refit_step' {
-  return operation.do === 'replace' ? 'step' : 'refit_step';
+  return operation.do === 'replace' && operation.refit_step === undefined ? 'step' : 'refit_step';
 }
 
 /** By the numbers of the steps it is put back before such work, or with it. */

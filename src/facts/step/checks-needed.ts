@@ -92,10 +92,10 @@ function isMeant({ part, name }: PartSurvey, { kinds, holds, named, unlessNamed 
   );
 }
 
-/** A cover through which no radar looks, by its own words, asks for none. What it was mounted on may still. */
+/** A cover or panel behind which no radar sits, by its own words, asks for none. What it was mounted on may still. */
 function isNoRadarBehind({ part }: PartSurvey, { sensor }: CheckTrigger): boolean {
   return (
-    part.kind === 'bumper cover' &&
+    (part.kind === 'bumper cover' || part.kind === 'back panel') &&
     part.radar_behind === false &&
     !(part.holds ?? []).includes('sensor') &&
     sensor.length > 0 &&

@@ -21,14 +21,14 @@ export function currentPathFacts(one: OperationSurvey): Readonly<Record<CurrentF
     control_units: units,
   } = operation;
   const unsaid = [
-    ...(clamp === undefined ? ['the place of the earth clamp'] : []),
-    ...(saysNone(units) ? ['what is done with control units'] : []),
+    ...((clamp ?? on) === undefined ? ['the place of the earth clamp'] : []),
+    ...(state === undefined && saysNone(units) ? ['what is done with control units'] : []),
   ];
   return {
     'operation.arc_work': computedOr(arcWork(one), `${at}/joints`, 'No arc is struck.'),
     'operation.current_path_unsaid': computedOr(
       unsaid.join(' and ') || undefined,
-      clamp === undefined ? `${at}/earth_clamp` : `${at}/control_units`,
+      (clamp ?? on) === undefined ? `${at}/earth_clamp` : `${at}/control_units`,
       'Clamp and control units are both stated.',
     ),
     'operation.earth_clamp_on':

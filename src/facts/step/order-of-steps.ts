@@ -1,7 +1,9 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import type { Operation } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { contradicted, unknown } from '../make-fact.ts';
 import { listOf } from '../quantity-of.ts';
+import { backOnStep } from './back-on.ts';
 import { isNotAfter } from './day-order.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
@@ -20,8 +22,8 @@ export function orderOfSteps(survey: Survey, one: OperationSurvey): Readonly<Rec
     'operation.closes_over_later':
       later === undefined
         ? unknown('It closes over nothing that is worked on later, or the steps are not numbered.', place)
-        : contradicted(`${later.part.name} (step ${String(later.operation.step ?? '')})`, place, [
-            `${later.at}/step`,
+        : contradicted(`${later.part.name} (step ${String(backOnStep(later.operation) ?? '')})`, place, [
+            `${later.at}/${later.operation.refit_step === undefined ? 'step' : 'refit_step'}`,
           ]),
     'operation.metal_work_later':
       metal === undefined
@@ -60,15 +62,14 @@ function closedOverLater(
   survey: Survey,
   { operation, part, joints }: OperationSurvey,
 ): OperationSurvey | undefined {
-  const { step } = operation;
+  const step = backOnStep(operation);
   if (step === undefined || operation.do !== 'replace' || joints.length === 0) return undefined;
   const own = part.part.id;
   return survey.operations.find(
     ({ operation: other, part: layer, works }) =>
       layer !== part &&
       works === true &&
-      other.step !== undefined &&
-      other.step > step &&
+      (backOnStep(other) ?? step) > step &&
       isUnder(layer.part, own, listOf(part.part.over)),
   );
 }
@@ -90,13 +91,17 @@ const endsLater: ReadonlySet<string> = new Set(['remove and refit', 'section', '
 /** An operation with a higher step that was done on an earlier day. */
 function doneEarlier(survey: Survey, { operation, at }: OperationSurvey): OperationSurvey | undefined {
   const { step, done } = operation;
-  if (step === undefined || done === undefined || endsLater.has(operation.do ?? '')) return undefined;
+  if (step === undefined || done === undefined || isEndedLater(operation)) return undefined;
   return survey.operations.find(
     ({ operation: other, at: otherAt }) =>
       otherAt !== at &&
-      !endsLater.has(other.do ?? '') &&
+      !isEndedLater(other) &&
       other.step !== undefined &&
       other.step > step &&
       isNotAfter(done, other.done) === false,
   );
+}
+
+function isEndedLater({ do: word, refit_step: refit }: Operation): boolean {
+  return endsLater.has(word ?? '') || refit !== undefined;
 }

@@ -83,10 +83,17 @@ export function nearestGrades(key: string, wide = false): readonly string[] {
   return [...new Set(near.map((one) => one.name))].slice(0, wide ? 5 : 3);
 }
 
+/** A coat behind a grade, as European and American names write it; it makes two names of one steel look unlike. */
+const coat = /\+.*$|[-/]?(?:GI|GA|EG|EL|Z[AEFMN]?|AS|AZ|HDG)\d+(?:\/?\d+)*[A-Z]*$/;
+
 function withNearest(key: string, reason: string): Unknown {
   // Behind the standard that the text names, where it names one.
   const [, split] = hintSplits(key);
-  const grades = split === undefined ? [key] : [key, split.rest];
+  const named = split === undefined ? [key] : [key, split.rest];
+  const grades = [
+    ...named,
+    ...named.map((one) => one.replace(coat, '')).filter((one) => !named.includes(one)),
+  ];
   const nearest =
     [nearestGrades, gradeAtHead]
       .flatMap((look) => grades.map((grade) => look(grade)))

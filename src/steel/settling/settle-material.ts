@@ -204,7 +204,10 @@ function whyUnknown(
     const names = [...new Set(candidates)].join(', ');
     return `What is stated points to different materials (${names}); state the grade on the drawing or the spare part.`;
   }
-  if (reading?.known === false) return reading.reason;
+  if (reading?.known === false) {
+    const near = reading.nearest ?? [];
+    return near.length === 0 ? reading.reason : `${reading.reason} Nearest known: ${near.join(', ')}.`;
+  }
   const [unusable] = notes;
   if (unusable !== undefined) return unusable;
   return 'Neither grade nor strength nor class is stated; look up the grade in the maker’s document or on the spare part.';
