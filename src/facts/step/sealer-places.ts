@@ -36,7 +36,7 @@ export function sealerWanting(survey: Survey): string | undefined {
   const isAlone = /\b(?:only|just)\b/i.test(places);
   return bare.length === 0 || (!isAlone && bare.length < seams.length)
     ? undefined
-    : `“${places}” leaves out ${[...new Set(bare.map(({ one }) => one.part.name))].join(', ')}`;
+    : `“${places}” leaves out ${[...new Set(bare.map(({ one }) => one.part.name))].join('; ')}`;
 }
 
 /** The parts that a joint holds together. */
