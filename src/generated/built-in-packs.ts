@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:dc073620a5258e43282a7c4f9b1db7df61af7d53e5bf62e990d83d791f7114f5":{"pack":"general","version":"1.0.0"},"sha256:926708ec61eae09d0a7750b23bdcb367505e7d41b84297ae1c90a6c4a9ed7552":{"pack":"general","version":"1.1.0"},"sha256:22a5b0569b2fd705ed54144741b6d882196a6116b23c946cad1d68c892d280a2":{"pack":"general","version":"2.0.0"},"sha256:77ff9b9709bf229f4c5f018e19544cf86e1bf9a36c7e1434cde13e72b039dcc8":{"pack":"general","version":"3.0.0"}};
+  {"sha256:b069499a2f38f8a1b94c19ea8559865da4bbeae537dc5ea5d3ecc0175c58dd2c":{"pack":"general","version":"1.0.0"},"sha256:0b723b0eecaae85bf4df09e517d942f30aceb60596d95b795b6a8cedfeb4c29c":{"pack":"general","version":"1.1.0"},"sha256:c7def36750fe612ffc301739155901d059c4fce2d1ecaee165499c6c6259ac16":{"pack":"general","version":"2.0.0"},"sha256:8b6bf1298bb597dab80ebb42625c18a241b93b6b48772766805c195d9b6c4d94":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '1ab0265201de69368996ebbf179d8c31ffff793334277e2dde00e7b7070f59df');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a59d5fdbb930da10255c246755ed9ac67dd67c219fa84372fe0bd1248049379b');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '4436f32205f955096b6a2449601f5184a518a8ace9028b1182f2b114cea6a8f7');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '77142055f4a9333a6c516402327de20fc78f0d73b05ecc53ae319e3421b71596');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
