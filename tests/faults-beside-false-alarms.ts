@@ -27,6 +27,12 @@ export const bonnetOnHinges = (insulation: string): Change => [
 `,
 ];
 
+/** A cosmetic part more. */
+export const partMore = (lines: string): Change => [
+  '  - id: mirror-l\n',
+  `  - { id: more, class: mild, thickness: 0.7 mm, ${lines} }\n  - id: mirror-l\n`,
+];
+
 const warmed =
   '{ do: straighten, method: with heat, source: hot air, temperature: 90 °C, hold: 60 s, times: 1, measured_by: { means: contact probe, place: middle of the dent }, cooling: still air, clear_within: 300 mm }';
 
@@ -133,5 +139,29 @@ export const faultsBesideFalseAlarms: readonly Fault[] = [
     changes: [['grade: 22MnB5+AS150', 'class: plastic']],
     rule: 'plastic-welded-as-metal',
     on: 'method: resistance spot',
+  },
+  {
+    plan: skin,
+    name: 'a wing that is kinked, and nothing said of what lies behind it',
+    severity: 'hold',
+    changes: [
+      partMore(
+        'name: Wing, kind: fender, damage: { kind: kink, found_by: seen }, operations: [{ do: replace, extent: whole }]',
+      ),
+    ],
+    rule: 'hidden-layer-not-stated',
+    on: 'id: more',
+  },
+  {
+    plan: skin,
+    name: 'a part without a kind, called cosmetic, that is welded in',
+    severity: 'hold',
+    changes: [
+      partMore(
+        'name: Holder, kind: other, structural: false, damage: { kind: bend, found_by: seen }, operations: [{ do: replace, extent: whole, joints: [{ method: plug weld }] }]',
+      ),
+    ],
+    rule: 'cosmetic-by-own-word',
+    on: 'id: more',
   },
 ];

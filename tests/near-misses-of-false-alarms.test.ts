@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bonnetOnHinges, cover, neighbour } from './faults-beside-false-alarms.ts';
+import { bonnetOnHinges, cover, neighbour, partMore } from './faults-beside-false-alarms.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
 import { changed, rail, ring, skin } from './one-change.ts';
 import type { Change } from './one-change.ts';
@@ -34,6 +34,24 @@ describe('what is ordinary practice is cleared', () => {
           'hold: 60 s, times: 1, measured_by: { means: contact',
           'limit: { temperature: 120 °C, time: 90 s, times: 2, cite: { reference: safe, at: p. 4 } }, hold: 60 s, times: 1, measured_by: { means: contact',
         ],
+      ],
+    ],
+    [
+      'a wing that is cracked at its edge',
+      skin,
+      [
+        partMore(
+          'name: Wing, kind: fender, damage: { kind: crack, found_by: seen }, operations: [{ do: replace, extent: whole }]',
+        ),
+      ],
+    ],
+    [
+      'a condenser that is bolted on, called cosmetic',
+      skin,
+      [
+        partMore(
+          'name: Condenser, kind: other, structural: false, damage: { kind: bend, found_by: seen }, operations: [{ do: replace, extent: whole, fasteners: { one_time: renewed } }]',
+        ),
       ],
     ],
   ])('%s', (_name, plan, changes) => {
@@ -75,4 +93,19 @@ describe('one mistake, one hold', () => {
     const holds = report.findings.filter(({ finding }) => finding.severity !== 'note');
     expect(holds.map(({ finding }) => finding.rule)).toEqual([rule]);
   });
+});
+
+test('where a fold forbids the work, no permission to type in is offered', () => {
+  const report = judgeText(
+    changed(rail, [
+      ['- do: heat', '- do: straighten\n        method: with heat'],
+      ['kind: bend', 'kind: kink'],
+      ['grade: HC340LA', 'grade: HCT780X'],
+    ]),
+  );
+  expect(ruleIds(report, ['stop'])).toEqual([
+    'heat-advanced-high-strength',
+    'straighten-kinked-torn-or-cracked',
+  ]);
+  expect(report.findings.some(({ finding }) => /pack|unknown/.test(finding.instead))).toBe(false);
 });

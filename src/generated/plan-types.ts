@@ -1450,7 +1450,7 @@ export interface PartDamage {
   /** Several kinds at one part. */
   readonly kinds?: readonly DamageKind[];
   /** How it was looked at. */
-  readonly found_by?: 'seen' | 'outer panel cut back' | 'part removed' | 'probe camera' | 'measured' | 'not looked at';
+  readonly found_by?: 'seen' | 'outer panel cut back' | 'part removed' | 'probe camera' | 'opened from inside' | 'measured' | 'not looked at';
   /** Where and how much. */
   readonly extent?: string;
   /** Place that says the damage may stay. */

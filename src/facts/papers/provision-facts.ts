@@ -1,3 +1,4 @@
+import { damageKinds } from '../part/part-damage-facts.ts';
 import { conditionKept, isOfTheCut } from '../part/condition-kept.ts';
 import type { Fact } from '../fact.ts';
 import type { NamedOperation } from '../context.ts';
@@ -72,8 +73,26 @@ export function provisionFacts(survey: Survey, one: OperationSurvey): Readonly<R
     ),
     'provision.to_type_in': isThermalCut(one.operation)
       ? unknown('No statement of a pack lets a part be cut by a flame or plasma.', at)
-      : computed(toTypeIn(survey, one), at),
+      : isPulledThoughFolded(one)
+        ? unknown(
+            'No statement of a pack lets a folded or torn part that carries crash load be straightened.',
+            at,
+          )
+        : computed(toTypeIn(survey, one), at),
   };
+}
+
+/** What the rule on folded, torn and burnt structure stops, whatever a page permits: to type in a permission would help nothing. */
+const pastStraightening: ReadonlySet<string> = new Set([
+  ...['kink', 'tear', 'crack', 'crease', 'burn', 'rusted through'],
+]);
+
+function isPulledThoughFolded({ straightens, part: { structural, part } }: OperationSurvey): boolean {
+  return (
+    straightens === true &&
+    structural === true &&
+    damageKinds(part).some((kind) => pastStraightening.has(kind))
+  );
 }
 
 function says(

@@ -9,14 +9,15 @@ import type { PartSurvey, Survey } from '../survey.ts';
 const folded: ReadonlySet<string> = new Set(['kink', 'tear', 'crack', 'rusted through']);
 
 /**
- * Whether a skin hides structure that nobody has seen: welded and bonded skins always; once it is folded or torn, also a fender
+ * Whether a skin hides structure that nobody has seen: welded and bonded skins always; once it is kinked or torn, also a fender
  * (the apron lies behind) and a door or its skin that stays on the vehicle (the beam lies behind).
  */
 export function hidesStructure({ plan }: Survey, { part, operations }: PartSurvey): boolean {
   const kinds = damageKinds(part);
   if (isClosingSkin(part.kind)) return !isHailOnly(plan.damage?.impact, kinds);
   const isFolded = kinds.some((kind) => folded.has(kind));
-  if (part.kind === 'fender') return isFolded;
+  // A wing that is bolted on cracks at its edge under a knock that moves nothing behind it.
+  if (part.kind === 'fender') return kinds.some((kind) => kind !== 'crack' && folded.has(kind));
   const isDeep = isFolded || kinds.includes('bend');
   if (part.kind === 'door skin') return isDeep;
   const goesWhole = operations.some(
@@ -105,7 +106,12 @@ function layersPointing(survey: Survey, one: PartSurvey): readonly PartSurvey[] 
 /** From outside nobody can say that nothing lies behind. */
 function wasOpened({ damage }: Part): boolean {
   const by = damage?.found_by;
-  return by === 'outer panel cut back' || by === 'part removed' || by === 'probe camera';
+  return (
+    by === 'outer panel cut back' ||
+    by === 'part removed' ||
+    by === 'probe camera' ||
+    by === 'opened from inside'
+  );
 }
 
 function wasSeen(part: Part, isInView: boolean): boolean {
