@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:d84b6ef270a91e8f1071fd8ccd8a008eccf0ebaad3e88714658c08daca1161da":{"pack":"general","version":"1.0.0"},"sha256:8c7a71a941093d516f24cbc2143dd5e1ab28fa88fd59cb6ffeed82b3b9267619":{"pack":"general","version":"1.1.0"},"sha256:f3b506d069b7e2e38b6c6a09d38c5c19fd6f2bf916897728a50dcf1816a4135e":{"pack":"general","version":"2.0.0"},"sha256:727b7ff16ab92a87c4b23503b5d1962f9aef4685e9392b6450f258dfce965fb9":{"pack":"general","version":"3.0.0"}};
+  {"sha256:dd182c569de7139b788636ab71724bc5146fb737e34dc30c65b4b279685e70b0":{"pack":"general","version":"1.0.0"},"sha256:a13c466a410d0aacf3022916bed65740a2b47f562cd8cec501bbf10c14ee18e2":{"pack":"general","version":"1.1.0"},"sha256:d1d3406faf36b0d63befeebb2bdabc9cb40f49518286506b6fb29926377cb7bf":{"pack":"general","version":"2.0.0"},"sha256:99548d613256ffce765182daf4b438ce3239b3a4952842bb6e8b067d8032d866":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c265597897167ce899ea5eb942dc45d7e788212cf7f0c9c2c8cf037a0bf2c8a1');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f4cac0d4777ef7407df90726ea745aaaf3af9817ff56689f532f993dddb4e2ea');
   return packs;
 }
 
