@@ -63,3 +63,31 @@ test('an approval ends by the day of the joint, else by the as-of date', () => {
   expect(made('lapsed', plan(job, '', `{ ${spot} }`), { asOf: '2026-10-10' })).toBeUndefined();
   expect(made('lapsed', plan(job, '', `{ ${spot} }`), { asOf: '2026-10-11' })).toBeDefined();
 });
+
+test('who is named for the joint of a skin to structure is held to it; a glazier is not', () => {
+  const job = (qualification: string): string =>
+    `joined_by: [{ name: T. Holm, qualification: '${qualification}', valid_until: 2026-10-10 }]`;
+  const bond = '{ method: adhesive and rivet, to: floor, done: 2026-10-11 }';
+  const at = (kind: string, fact: string, qualification: string, to = bond): boolean =>
+    made(fact, plan(job(qualification), '', to, kind)) !== undefined;
+  expect(at('quarter panel, structural: false', 'lapsed', 'bonding, steel')).toBe(true);
+  expect(at('quarter panel, structural: false', 'other_test', 'resistance spot, steel')).toBe(true);
+  expect(at('quarter panel, structural: false', 'unqualified', 'in training')).toBe(true);
+  expect(at('glass', 'lapsed', 'bonding, steel')).toBe(false);
+  expect(
+    at(
+      'quarter panel, structural: false',
+      'lapsed',
+      'bonding, steel',
+      bond.replace('to: floor', 'to: elsewhere'),
+    ),
+  ).toBe(false);
+});
+
+test('named again at the work with the same qualification, an approval still ends', () => {
+  const job = 'joined_by: [{ name: T. Holm, qualification: W-1, valid_until: 2026-10-10 }]';
+  const by = (qualification: string): string =>
+    `{ ${spot}, done: 2026-10-11, by: { name: T. Holm, qualification: ${qualification} } }`;
+  expect(made('lapsed', plan(job, '', by('W-1')))).toBeDefined();
+  expect(made('lapsed', plan(job, '', by('W-2')))).toBeUndefined();
+});

@@ -97,13 +97,14 @@ function faultsOf(survey: Survey, operation: OperationSurvey, one: JointSurvey):
   });
 }
 
-/** Whether one of the parts that a joint joins carries load, as far as the plan tells. */
+/** Whether one of the parts that a joint joins carries load, as far as the plan tells. Glass is a glazier's: no test of a joiner names it. */
 function holdsStructure(
   { partById }: Survey,
   { part }: OperationSurvey,
   { joint: { to, sheets } }: JointSurvey,
 ): boolean {
   if (part.structural !== false) return true;
+  if (part.part.kind === 'glass') return false;
   return [to, ...(sheets ?? [])].some((id) => {
     const other = id === undefined ? undefined : partById.get(id);
     return other !== undefined && other.structural !== false;
