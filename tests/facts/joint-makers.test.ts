@@ -70,13 +70,18 @@ test('who is named for the joint of a skin to structure is held to it; a glazier
   const bond = '{ method: adhesive and rivet, to: floor, done: 2026-10-11 }';
   const at = (kind: string, fact: string, qualification: string, to = bond): boolean =>
     made(fact, plan(job(qualification), '', to, kind)) !== undefined;
-  expect(at('quarter panel', 'lapsed', 'bonding, steel')).toBe(true);
-  expect(at('quarter panel', 'other_test', 'resistance spot, steel')).toBe(true);
-  expect(at('quarter panel', 'unqualified', 'in training')).toBe(true);
+  expect(at('quarter panel, structural: false', 'lapsed', 'bonding, steel')).toBe(true);
+  expect(at('quarter panel, structural: false', 'other_test', 'resistance spot, steel')).toBe(true);
+  expect(at('quarter panel, structural: false', 'unqualified', 'in training')).toBe(true);
   expect(at('glass', 'lapsed', 'bonding, steel')).toBe(false);
-  expect(at('quarter panel', 'lapsed', 'bonding, steel', bond.replace('to: floor', 'to: elsewhere'))).toBe(
-    false,
-  );
+  expect(
+    at(
+      'quarter panel, structural: false',
+      'lapsed',
+      'bonding, steel',
+      bond.replace('to: floor', 'to: elsewhere'),
+    ),
+  ).toBe(false);
 });
 
 test('named again at the work with the same qualification, an approval still ends', () => {
