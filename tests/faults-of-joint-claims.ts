@@ -1,6 +1,7 @@
 import type { Fault } from './fault.ts';
 import { pluggedRing } from './faults-of-joints.ts';
 import { bondedQuarter, hemmedDoor, sectionedPost } from './faults-of-seams.ts';
+import { batteryOut } from './faults-of-the-battery-out.ts';
 import { ring } from './one-change.ts';
 import type { Change } from './one-change.ts';
 
@@ -230,5 +231,25 @@ export const faultsOfJointClaims: readonly Fault[] = [
     changes: [waxOf('Brushed on inside before the ring is set and welded')],
     rule: 'wax-told-before-the-weld',
     on: 'wax: "Brushed',
+  },
+  {
+    ...hold,
+    plan: batteryOut,
+    name: 'a skin set on before the sill is in',
+    changes: [['step: 30', 'step: 5\n        refit_step: 15']],
+    rule: 'skin-on-before-the-layer',
+    on: 'step: 5',
+  },
+  {
+    ...hold,
+    name: 'a radar changed as a sensor, and no calibration',
+    changes: [
+      [
+        '  - id: sill-inner-l\n',
+        '  - { id: radar, name: Front radar, kind: sensor, damage: { kind: crack, found_by: seen }, operations: [{ do: replace, extent: whole }] }\n  - id: sill-inner-l\n',
+      ],
+    ],
+    rule: 'checks-not-planned',
+    on: 'verify:',
   },
 ];

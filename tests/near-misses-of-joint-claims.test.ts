@@ -12,8 +12,9 @@ import {
 } from './faults-of-joint-claims.ts';
 import { pluggedRing } from './faults-of-joints.ts';
 import { bondedQuarter, sectionedPost } from './faults-of-seams.ts';
+import { batteryOut } from './faults-of-the-battery-out.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
-import { changed, ring } from './one-change.ts';
+import { changed, ring, skin } from './one-change.ts';
 import type { Change } from './one-change.ts';
 
 // Each is a plan that a fault of faults-of-joint-claims.ts lies close to; it stays cleared.
@@ -88,6 +89,26 @@ describe('near misses of what is claimed of joints stay cleared', () => {
       'wax after the weld and before the trim',
       ring,
       [waxOf('Through the drawn holes after welding and paint, before the trim is fitted')],
+    ],
+    [
+      'control units in fixed words alone',
+      ring,
+      [['control_units: Unplugged under both front seats.', 'control_units_state: unplugged']],
+    ],
+    [
+      'a parking sensor clipped into its cover',
+      skin,
+      [
+        [
+          'verify:\n',
+          '  - id: park\n    name: Parking sensor, rear left inner\n    kind: sensor\n    damage: { kind: crack, found_by: seen }\n    operations:\n      - { do: replace, extent: whole }\nverify:\n',
+        ],
+      ],
+    ],
+    [
+      'a skin cut off first and set on when the sill is in',
+      batteryOut,
+      [['step: 30', 'step: 10\n        refit_step: 30']],
     ],
   ])('%s', (_name, plan, changes) => {
     expect(ruleIds(judgeText(changed(plan, changes)))).toEqual([]);

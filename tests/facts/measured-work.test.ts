@@ -22,6 +22,16 @@ describe('the days of the measurements', () => {
     expect(days('release', 'before: 2026-10-08, after: 2026-10-11', joined)).toEqual([true, true]);
   });
 
+  test('what is only bolted on bends nothing, with its bolts listed or not', () => {
+    const afterEarly = (joints: string): unknown =>
+      factsOf(
+        `stage: release\nparts: [{ id: beam, kind: bumper beam, operations: [{ do: replace, done: 2026-10-12, joints: [${joints}] }] }]\nmeasurements: { after: 2026-10-11 }`,
+      ).value('measurement.after_early');
+    expect(afterEarly('')).toBe(false);
+    expect(afterEarly('{ method: bolt, done: 2026-10-12 }')).toBe(false);
+    expect(afterEarly('{ method: bolt }, { method: resistance spot }')).toBe(true);
+  });
+
   test('left out, they are asked for at the release, and may still come before it', () => {
     expect(days('start', '')).toEqual([false, false]);
     expect(days('release', '')).toEqual([
