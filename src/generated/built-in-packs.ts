@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:e983d1a9169a78f26c4e2ad7f031ed7cfe1ed81978ee913d125bd515b44a11a8":{"pack":"general","version":"1.0.0"},"sha256:8eeb74e54f18c04388919b6776d664af7100d97fb9b4ff84321626a003db84de":{"pack":"general","version":"1.1.0"},"sha256:b1169d27bf08636b5dd87eaa112ddb15f71f273752a3563e1398ec9c9f08e2fb":{"pack":"general","version":"2.0.0"},"sha256:5bb68eeef32a1af662bff0167563a1ab0c40d45a9d1f24cd1bc2bf4509b1ba33":{"pack":"general","version":"3.0.0"}};
+  {"sha256:8e81991c553817af40a0be4e19030b5af14c66350621be35338864016ea3eb72":{"pack":"general","version":"1.0.0"},"sha256:194fac44ea76523c5e561868d8cc6e6a18d59b9d65c497c48216c4e9ecdc75aa":{"pack":"general","version":"1.1.0"},"sha256:fd9dd6771dc0af5af51da66c8094f7f05e2f5165a373ee170a45a7b7d0d3a4ff":{"pack":"general","version":"2.0.0"},"sha256:c2eac4983ddebf869dd2cd856f4bebe7b32c63db9367394d1ba24fd6014df2f1":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '36fd79717dc4e086ca750d9c2ee5511125ad749fd7d88a1aa9f8a453acdc924c');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '8730269690ad4b9c0d98d8039966d1ea733b23ab23566ec7cfb119e30a4f6ce0');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'a79f8904d68df6f4d3cb017f183808772789877633c59b2afc757ed29b909284');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '509c9c3fa838e1007501cf1423b93b5215bd37f73bdcf643e150021fa3d0870a');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
