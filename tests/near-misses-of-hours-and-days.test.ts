@@ -255,7 +255,7 @@ describe('near misses stay cleared', () => {
           '- { do: straighten, method: cold, cite: { reference: page, at: p. 8 }, done: 2026-09-24 }\n      - { do: refinish, off',
         ],
       ],
-      'structure-not-measured-before',
+      'line-left-after-straightening',
     ],
   ] satisfies readonly (readonly [string, string, readonly Change[], string])[])(
     '%s',
