@@ -9,7 +9,7 @@ export const builtInDigests: Readonly<Record<string, { readonly pack: string; re
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a9ad4cf89ef1c12f6af3722ccaedf091dc1ba1e0fa86e26be668fdce3dc6d3c1');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a73b3b681cfa1a2a2ac76b5e876e8c23513b75d696375b03f452a34b6ecf76e8');
   return packs;
 }
 
