@@ -46,6 +46,7 @@ const nearMisses: readonly NearMiss[] = [
     'Cold, in the warm shop',
     'Sealer softened with the heat gun, then pulled cold',
     'Heat shield removed first',
+    'Heating hose unclipped, sleeves shrunk with hot air',
   ].map((text): NearMiss => [`straightened cold: ${text}`, coldRail, [coldWords('note', text)]]),
   ...[
     'Door ring, replacement, model years 2017 to 2019 and 2020 to 2022',

@@ -38,6 +38,7 @@ export const silentFacts: Readonly<Record<string, Standing>> = {
   'measurement.datum_over_before': asked('datum-not-fitted-before'),
   'measurement.datum_over_after': asked('datum-not-fitted-after'),
   'measurement.datum_lever': asked('too-few-zero-points'),
+  'measurement.widest_tolerance': not('Without one the usual tolerance of the packs holds.'),
   'measurement.uncertainty': not('A note asks (uncertainty-not-stated): without it the tolerance itself decides.'),
   'measurement.widest_tolerance': not('Where nobody states a tolerance the usual 3 mm decide.'),
   'measurement.zero_point_span': asked('too-few-zero-points'),
