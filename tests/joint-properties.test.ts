@@ -52,6 +52,7 @@ const row = fc.record({
   hole: mostly('8 mm', maybe(millimetres(5, 10).map(mm))),
   access: mostly('one side', maybe(fc.constant('both sides'))),
   cite: mostly(page, fc.constant(undefined)),
+  access_cite: fc.constant(page),
   fastener: mostly(rivet, fc.constant(undefined)),
   pattern: mostly(
     undefined,

@@ -201,7 +201,7 @@ describe('near misses stay cleared', () => {
         ['distance: 60 mm, path: same sheet }', 'distance: 5 mm, path: same sheet, treatment: renewed }'],
         [
           '    damage: { kind: none, found_by: seen }\n',
-          '    damage: { kind: bend, found_by: seen }\n    operations: [{ do: replace, step: 20, extent: whole, cite: { reference: rail, at: p. 9 }, joints: [{ to: floor, method: resistance spot, form: flange, flange_coat: factory coat left whole, sheets: [a-pillar-r, floor], factory_count: 20, count: 26, nugget: 4.8 mm, pitch: 30 mm, edge: 8 mm, settings: { machine: Gun, program: steel 3, most_force: 5 kN, most_current: 14 kA }, coupon: planned }], near: [], clear_within: 300 mm, by: { name: T. Holm, qualification: resistance spot 26-04 } }]\n',
+          '    damage: { kind: bend, found_by: seen }\n    operations: [{ do: replace, step: 20, extent: whole, cite: { reference: rail, at: p. 9 }, joints: [{ to: floor, method: resistance spot, form: flange, flange_coat: factory coat left whole, sheets: [a-pillar-r, floor], factory_count: 20, count: 26, nugget: 4.8 mm, pitch: 30 mm, edge: 8 mm, settings: { machine: Gun, program: steel 3, most_force: 5 kN, most_current: 14 kA }, factory_adhesive: false, coupon: planned }], near: [], clear_within: 300 mm, by: { name: T. Holm, qualification: resistance spot 26-04 } }]\n',
         ],
         [
           'part: rail-r, planned: true',
@@ -229,6 +229,10 @@ describe('near misses stay cleared', () => {
       [
         ['grade: 22MnB5+AS150', 'grade: HC340LA'],
         ['method: resistance spot', 'method: arc seam'],
+        [
+          'flange_coat: factory coat left whole\n            sheets: [ring-l',
+          'flange_coat: bare\n            sheets: [ring-l',
+        ],
         ['factory_count: 42', 'factory_count: 0'],
       ],
     ],

@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:12478ff20fc671ae40f213872f9527ac34327ceadddafc34c48d1385bec0fddb":{"pack":"general","version":"1.0.0"},"sha256:1f92a43fedf133143b15a8c3ded643af02b6da813d330dc5e8ea2c4d1d25f7ea":{"pack":"general","version":"1.1.0"},"sha256:b4fc296f6b288f5caea7cbeb8d4641f29783ca73a163f9b8fbb2dad0d0a6af3d":{"pack":"general","version":"2.0.0"},"sha256:179073a2f14d81629c957b8ff3a09a5c049aa20448667860b09ea282c9174416":{"pack":"general","version":"3.0.0"}};
+  {"sha256:7780fe929d22ccadf876a19b641c0d0e222e12cc38da16964472eca79f7800bd":{"pack":"general","version":"1.0.0"},"sha256:420a6ff5a1230a0c9225da25660179148f2f78550c10b9f422a48f4610f9fb6f":{"pack":"general","version":"1.1.0"},"sha256:d871698aa969d78197e29a5f4a1ffbb72a851aeae06946c086025d874aed9aa6":{"pack":"general","version":"2.0.0"},"sha256:ee71b2d84355174dc97686a8181cbabb2a70ab6e395718d5e067343a0e58f4af":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '3f5358c5c998f0cc166b7bc2abde54cd9a7086dcd98bbcb4a4ed372f2551b71c');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '2dfec40223a2b240a5225b92d53b287bcfd20f9d16fa18b7b574a5e8d7e1f849');
   return packs;
 }
 
