@@ -164,6 +164,7 @@ describe('a row', () => {
       factory_count: 42,
       nugget: '6 mm',
       edge: '9 mm',
+      factory_adhesive: false,
       coupon: 'planned',
       settings: { machine: 'Gun', program: 'P', most_force: '5 kN', most_current: '14 kA' },
     };
