@@ -52,6 +52,7 @@ const row = fc.record({
   hole: mostly('8 mm', maybe(millimetres(5, 10).map(mm))),
   access: mostly('one side', maybe(fc.constant('both sides'))),
   cite: mostly(page, fc.constant(undefined)),
+  access_cite: fc.constant(page),
   fastener: mostly(rivet, fc.constant(undefined)),
   pattern: mostly(
     undefined,
@@ -163,6 +164,7 @@ describe('a row', () => {
       factory_count: 42,
       nugget: '6 mm',
       edge: '9 mm',
+      factory_adhesive: false,
       coupon: 'planned',
       settings: { machine: 'Gun', program: 'P', most_force: '5 kN', most_current: '14 kA' },
     };

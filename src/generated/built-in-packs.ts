@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:8e81991c553817af40a0be4e19030b5af14c66350621be35338864016ea3eb72":{"pack":"general","version":"1.0.0"},"sha256:194fac44ea76523c5e561868d8cc6e6a18d59b9d65c497c48216c4e9ecdc75aa":{"pack":"general","version":"1.1.0"},"sha256:fd9dd6771dc0af5af51da66c8094f7f05e2f5165a373ee170a45a7b7d0d3a4ff":{"pack":"general","version":"2.0.0"},"sha256:c2eac4983ddebf869dd2cd856f4bebe7b32c63db9367394d1ba24fd6014df2f1":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ac94705d463714b7411991c21f89e5b163647832628496fad39bf132149eeebe":{"pack":"general","version":"1.0.0"},"sha256:58a7a83015fa82337d333b124b9b24a7bac524a70ac555e8ed28f4d9af9e2ece":{"pack":"general","version":"1.1.0"},"sha256:1b6a1875a7286ecb727eede8bfe3d1965d1455a97c369472bad937ee804bb391":{"pack":"general","version":"2.0.0"},"sha256:8adba9ed9fa78f194518a390c5b1cd76d9c3be1f0ed3f9ae842031f632b34685":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '8730269690ad4b9c0d98d8039966d1ea733b23ab23566ec7cfb119e30a4f6ce0');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b3579831cec1bf1f3199c914d6c1345df3f2bffa93d4657453a147dd03283cfb');
   return packs;
 }
 

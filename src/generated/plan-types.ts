@@ -1104,7 +1104,7 @@ export interface Joint {
   readonly pattern?: JointPattern;
   /** Whether a spot gun or riveter reaches the joint from both sides. */
   readonly access?: 'both sides' | 'one side';
-  /** The page that has spots or self-piercing rivets set from one side. A page cited at the joint speaks for the joint alone. */
+  /** The page that has spots set from one side. A page cited at the joint speaks for the joint alone. */
   readonly access_cite?: Cites;
   /** Centre of the joint to the sheet edge. */
   readonly edge?: Size;

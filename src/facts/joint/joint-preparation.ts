@@ -37,7 +37,7 @@ const steelTools =
 
 /** The coat of press-hardened sheet by its names, and that it is taken off. Zinc and e-coat are another matter: they have to go. */
 const coatOff =
-  /\b(?:al-?si|as ?-?(?:80|150)|alumini?um[- ]silicon|aluminised|aluminized)\b.*\b(?:ground|grind|sanded|blasted|brushed|milled|taken|stripped|removed|polished|etched)\b|\b(?:ground|sanded|blasted|stripped|removed|free) (?:\w+ ){0,2}(?:al-?si|as ?-?(?:80|150)|alumini?um[- ]silicon)\b/i;
+  /\b(?:al-?si|as ?-?(?:80|150)|alumini?um[- ]silicon|aluminised|aluminized)\b.*\b(?:ground|grind|sanded|blasted|milled|taken|stripped|removed)\b|\b(?:ground|sanded|blasted|stripped|removed|free) (?:\w+ ){0,2}(?:al-?si|as ?-?(?:80|150)|alumini?um[- ]silicon)\b/i;
 
 const staysOn = /\b(?:not|never|left|stays?|stayed|kept|whole)\b/i;
 

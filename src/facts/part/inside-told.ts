@@ -4,7 +4,7 @@ import type { PartSurvey, Survey } from '../survey.ts';
 
 /** Wax that is there when the part is joined in. Primer that bears a weld may be; what is said of it stands under another key. */
 const beforeWeld =
-  /\bbefore\b.*\b(?:weld(?:s|ed|ing)?|spots?|spotted|joined|joining|brazed|brazing|riveted|set (?:in|and)|is set)\b/i;
+  /\bbefore\b.*\b(?:weld(?:s|ed|ing)?|spots?|spotted|joined|joining|brazed|brazing|riveted)\b/i;
 
 /** The words that put wax inside before the part is joined in, and where they stand. English alone is read. */
 export function insideToldBeforeWeld(
