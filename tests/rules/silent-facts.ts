@@ -40,7 +40,6 @@ export const silentFacts: Readonly<Record<string, Standing>> = {
   'measurement.datum_lever': asked('too-few-zero-points'),
   'measurement.widest_tolerance': not('Without one the usual tolerance of the packs holds.'),
   'measurement.uncertainty': not('A note asks (uncertainty-not-stated): without it the tolerance itself decides.'),
-  'measurement.widest_tolerance': not('Where nobody states a tolerance the usual 3 mm decide.'),
   'measurement.zero_point_span': asked('too-few-zero-points'),
   'point.over_with_uncertainty': asked('point-out-of-tolerance'),
   'point.over_before': asked('datum-not-fitted-before'),
