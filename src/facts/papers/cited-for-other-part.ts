@@ -1,9 +1,9 @@
 import type { PartKind } from '../../generated/plan-types.ts';
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
-import { computedOr } from '../make-fact.ts';
 import { isWeldedIn } from '../part/part-kinds.ts';
 import type { OperationSurvey, PartSurvey, ReferenceSurvey } from '../survey.ts';
+import { titleThatIsOff } from './title-that-is-off.ts';
 
 /** Where in the body something lies; `hung` is what comes off whole, and whose pages tell of no welding of the body. */
 type Region = 'front' | 'side' | 'rear' | 'top' | 'hung';
@@ -66,27 +66,14 @@ const regionsOf: Readonly<Partial<Record<PartKind, readonly Region[]>>> = {
 };
 
 /** The document on which work at the body rests, where its title names another part and not this one, nor one beside it. */
-export function citedForOtherPart({
-  operation,
-  citations,
-  part,
-  works,
-  at,
-}: OperationSurvey): Readonly<
-  Record<Extract<FactNames['operation'], 'operation.cited_for_other_part'>, Fact>
-> {
-  const isAsked = works === true && operation.do !== 'remove and refit' && citations.length > 0;
-  const isOff =
-    isAsked &&
-    citations.every(({ reference }) => reference !== undefined && isTitledForOtherPart(reference, part));
-  const off = isOff ? citations[0] : undefined;
+export function citedForOtherPart(
+  one: OperationSurvey,
+): Readonly<Record<Extract<FactNames['operation'], 'operation.cited_for_other_part'>, Fact>> {
+  const isAsked = one.works === true && one.operation.do !== 'remove and refit';
   return {
-    'operation.cited_for_other_part': computedOr(
-      off?.reference === undefined
-        ? undefined
-        : `${off.reference.name}, "${off.reference.reference.title ?? ''}"`,
-      off?.at ?? `${at}/cite`,
-      'Nothing is cited, or a title that may be right.',
+    'operation.cited_for_other_part': titleThatIsOff(
+      one,
+      (reference) => isAsked && isTitledForOtherPart(reference, one.part),
     ),
   };
 }
