@@ -239,6 +239,53 @@ export const faultsOfEvidence: readonly Fault[] = [
     rule: 'sensor-said-not-fitted',
     on: 'sensor: none fitted',
   },
+  {
+    ...hold,
+    plan: glassWithCamera,
+    name: 'a calibration that hangs on a lamp',
+    changes: [
+      cameraAs(
+        'kind: static, disturbed: glass, planned: if the lamp comes on, cite: { reference: camera, at: p. 2-6 }',
+      ),
+    ],
+    rule: 'entry-wrong-kind',
+    on: 'if the lamp comes on',
+  },
+  {
+    ...hold,
+    plan: ring,
+    name: 'a control unit that is reset after units fired, by no page',
+    changes: [
+      ...fired('replaced'),
+      [
+        '    control_unit: replaced\n    control_unit_cite: { reference: safe, at: section 8 }\n',
+        '    control_unit: reset\n',
+      ],
+    ],
+    rule: 'restraint-control-unit-without-page',
+    on: 'control_unit: reset',
+  },
+  {
+    ...hold,
+    plan: ring,
+    name: 'the document of the ring withdrawn, by its note',
+    changes: [
+      [
+        'title: Door ring, replacement',
+        'title: Door ring, replacement\n    note: withdrawn in March; revision E is in the portal',
+      ],
+    ],
+    rule: 'document-told-outdated',
+    on: 'withdrawn in March',
+  },
+  {
+    ...hold,
+    plan: ring,
+    name: 'the ring by the table of contents',
+    changes: [[ringCite, ringCite.replace(/at: [^}]*/u, 'at: contents ')]],
+    rule: 'citation-place-missing',
+    on: 'at: contents',
+  },
   // Tolerances by a page that is not said to allow them.
   ...(
     [

@@ -12,6 +12,11 @@ export const edgeByPage = (mm: string): Change => [
   'edge: 9 mm',
   `edge: ${mm}\n            pattern: { edge: ${mm}, cite: { reference: ring, at: p. 14 } }`,
 ];
+/** A button, and the page that is said to ask for it. */
+export const buttonByPage = (mm: string): Change => [
+  'nugget: 6.2 mm',
+  `nugget: ${mm}\n            pattern: { count: 56, nugget: ${mm}, cite: { reference: ring, at: p. 14 } }`,
+];
 /** A row of which the factory is said to have made few. */
 export const fewInAll: Change = [
   'factory_count: 42\n            count: 56',
@@ -62,6 +67,13 @@ export const faultsOfJointClaims: readonly Fault[] = [
     changes: [edgeByPage('5 mm')],
     rule: 'spot-edge-through-button',
     on: 'edge: 5 mm',
+  },
+  {
+    ...hold,
+    name: 'a button below any that is made, by a page',
+    changes: [buttonByPage('3.6 mm')],
+    rule: 'spot-button-below-any-page',
+    on: 'nugget: 3.6 mm',
   },
   {
     ...hold,

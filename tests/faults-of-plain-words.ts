@@ -114,7 +114,7 @@ export const faultsOfPlainWords: readonly Fault[] = [
     plan: batteryOut,
     name: 'a note on a newer revision',
     changes: [sillNote('Portal has a newer revision since July; it would not load.')],
-    rule: 'note-tells-of-trouble',
+    rule: 'document-told-outdated',
     on: 'note: "Portal',
   },
   ...(

@@ -3,6 +3,7 @@ import {
   bondedRing,
   cureOf,
   drilled,
+  buttonByPage,
   edgeByPage,
   fewInAll,
   insertOf,
@@ -21,6 +22,7 @@ import type { Change } from './one-change.ts';
 describe('near misses of what is claimed of joints stay cleared', () => {
   test.each<readonly [string, string, readonly Change[]]>([
     ['a row one diameter from the edge, by a page', ring, [edgeByPage('6.2 mm')]],
+    ['a button of 3.6 √t, by a page', ring, [buttonByPage('4.2 mm')]],
     ['a row one diameter from the bend, by a page', ring, [edgeByPage('11.8 mm')]],
     ['plug holes with a narrow rim that the page draws', pluggedRing, [edgeByPage('5 mm')]],
     [

@@ -153,6 +153,7 @@ export interface FactNames {
     | 'reference.unplaced'
     | 'reference.other_matter'
     | 'reference.titled_for_other'
+    | 'reference.told_outdated'
     | 'reference.newer_listed'
     | 'reference.document_stated'
     | 'reference.revision_stated'
@@ -917,6 +918,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.unplaced': { kind: 'reference', type: 'text', description: 'What rests on it beside operations without page, section or step.' },
   'reference.other_matter': { kind: 'reference', type: 'text', description: 'What rests on the document beside operations although it is about something else, and what it is about.' },
   'reference.titled_for_other': { kind: 'reference', type: 'text', description: 'What its title names that this vehicle is not: other model years, another body, another market. English alone is read; nothing where the title names this vehicle among them, or what it is not for.' },
+  'reference.told_outdated': { kind: 'reference', type: 'text', keys: ['note'], description: 'A note on a document by which it was withdrawn or replaced, where something rests on it. English alone is read.' },
   'reference.newer_listed': { kind: 'reference', type: 'text', description: 'A later revision of the same document in the list that covers this vehicle as well.' },
   'reference.document_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a document number is stated.' },
   'reference.revision_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a revision is stated.' },

@@ -21,6 +21,12 @@ const refusals: readonly Refusal[] = [
     cues: [],
     form: /^(?:(?:no|none|never|false|off)\s*(?:\.(?!\s*\d)|(?![.])\p{P}|$)|not\b)/iu,
   },
+  // What hangs on a condition is not planned.
+  {
+    begins: ['if', 'unless', 'only', 'maybe', 'perhaps', 'possibly', 'as', 'where', 'when', 'in'],
+    cues: [],
+    form: /^(?:(?:only )?if|unless|maybe|perhaps|possibly|(?:only |as |where |when )(?:and when )?(?:needed|necessary|required|asked|requested)|in case)\b/i,
+  },
   // What is to be dead is left live. "Nothing left on" and "left on the bench" say the opposite, or a place.
   {
     cues: ['stay', 'remain', 'left', 'leav', 'kept', 'keep'],

@@ -87,8 +87,6 @@ function isPlace(survey: Survey, where: TroublePlace, at: string): boolean {
       return survey.operations.some(({ joints }) =>
         joints.some((one) => at.startsWith(`${one.at}/`) && /spot/.test(one.joint.method ?? '')),
       );
-    case 'references':
-      return at.startsWith('/references/');
     case 'checks':
       return at.startsWith('/verify/') && !at.startsWith('/verify/scan_before/');
     case 'road test':

@@ -14,19 +14,11 @@ export interface TroubleWords {
 
 /**
  * Where such words are trouble: anywhere; `as it goes`: not where the vehicle is told of as it came or was hit; `not on scrap`: nor of a
- * part that is replaced; `cold work`: in the note of a part or operation that plans no heat; `spots`: of spot welds alone; `references`;
+ * part that is replaced; `cold work`: in the note of a part or operation that plans no heat; `spots`: of spot welds alone;
  * `checks`: of the checks after the repair; `road test`: of that alone; `new parts`: where no part is said to be second-hand.
  */
 export type TroublePlace =
-  | 'anywhere'
-  | 'road test'
-  | 'as it goes'
-  | 'not on scrap'
-  | 'cold work'
-  | 'spots'
-  | 'references'
-  | 'checks'
-  | 'new parts';
+  'anywhere' | 'road test' | 'as it goes' | 'not on scrap' | 'cold work' | 'spots' | 'checks' | 'new parts';
 
 export const troubleWords: readonly TroubleWords[] = [
   {
@@ -37,13 +29,6 @@ export const troubleWords: readonly TroubleWords[] = [
     where: 'not on scrap',
   },
   { ...heatWords, where: 'cold work' },
-  {
-    gate: ['superseded', 'newer', 'outdated', 'out of date', 'did not load', 'not load'],
-    says: /\b(?:superseded|newer (?:revision|edition|issue|version)|outdated|out of date|(?:would|did|does) not load)\b/i,
-    harmless: /\b(?:newest|current|latest)\b/i,
-    mended: false,
-    where: 'references',
-  },
   {
     gate: ['pull', 'crooked', 'wander', 'drift', 'veer', 'off cent'],
     says: /\b(?:pull(?:s|ed|ing) (?:\w+ ){0,2}?(?:to (?:the )?(?:left|right|one side|side)|left|right|under|when)|still pulls|(?:slight )?pull to (?:the )?(?:left|right)|(?:wander|drift|veer)(?:s|ed|ing)|steering wheel (?:\S+ ){0,4}(?:crooked|off[- ]cent(?:re|er))|steering wheel (?:is |sits |stands )?off|wheel (?:is |sits |stands )crooked)\b/i,

@@ -6,6 +6,7 @@ import type { Fact } from '../fact.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { dayOf, listOf, whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, ReferenceSurvey, Survey } from '../survey.ts';
+import { toldOutdated } from '../notes/outdated-words.ts';
 import { nameDocument, successorOf } from './superseded.ts';
 import { titledForOther } from './titled-for-other.ts';
 import { aboutOf } from './matter-of.ts';
@@ -40,6 +41,11 @@ export function referenceFacts(
       titledForOther(reference, survey.plan.vehicle),
       `${at}/title`,
       'Its title names no years, body or market, or those of this vehicle.',
+    ),
+    'reference.told_outdated': computedOr(
+      resting.length > 0 || papers.length > 0 ? toldOutdated(reference.note) : undefined,
+      `${at}/note`,
+      'No note tells that it is out of force, or nothing rests on it.',
     ),
     'reference.newer_listed': computedOr(
       resting.length > 0 || papers.length > 0 ? newerListed(survey, one) : undefined,

@@ -26,12 +26,22 @@ export function surveyCitations(
     const reference = cite.reference === undefined ? undefined : referenceById.get(cite.reference);
     return {
       at: at(index),
-      ...(cite.at === undefined ? {} : { place: cite.at }),
+      ...(cite.at === undefined || namesNoPlace(cite.at) ? {} : { place: cite.at }),
       ...(cite.reference === undefined ? {} : { id: cite.reference }),
       ...(reference === undefined ? {} : { reference }),
       standing: reference === undefined ? 'not listed' : standingOf(reference),
     };
   });
+}
+
+/** What a whole document has: nobody finds the statement by it. English alone is read. */
+function namesNoPlace(at: string): boolean {
+  return (
+    at.length < 30 &&
+    /^(?:(?:see|in) )?(?:the )?(?:table of )?(?:contents|index|cover(?: page)?|title(?: page)?|all(?: pages)?|any(?: page)?|everything|everywhere|throughout|various|several pages|(?:whole|entire|full|complete) (?:document|thing|page range|procedure|manual)|document|procedure|manual|see (?:document|procedure))\.?$/i.test(
+      at.trim(),
+    )
+  );
 }
 
 /**
