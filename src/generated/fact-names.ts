@@ -1081,7 +1081,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.pending': { kind: 'operation', type: 'text', description: 'Conditions of the permission in force that the plan says are met while the coupon that they ask for is not passed yet.' },
   'provision.forbids': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s document says that the part shall not get this operation.' },
   'provision.forbids_text': { kind: 'operation', type: 'text', description: 'The prohibition: document, revision, page, pack.' },
-  'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
+  'provision.to_type_in': { kind: 'operation', type: 'text', description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'operation.second_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the part gets a second joint part-way: it was repaired before, or another operation of the plan cuts it too.' },
   'operation.cut_unjoined': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a piece is cut out at a stated place (`at`) and none of the joints of its operation lies there or is a seam of the cut. A place that names a seam of the factory is no cut.' },
   'operation.cut_shifted': { kind: 'operation', type: 'text', keys: ['at', 'zone'], description: 'The words by which a cut part-way lies off the mark that is named: `at` that moves it (nearer, plus, instead of), or a `zone` that is no zone of the part and moves it or tells a place by its measure. English alone is read.' },
