@@ -76,9 +76,11 @@ describe('what may be welded is not cleared', () => {
     expect(severities(changes)).toEqual(['stop']);
   });
 
-  test('only its maker calls it cosmetic, bolted or not', () => {
+  test('only its maker calls a bracket cosmetic, bolted or not; of a unit without a kind that is bolted on whole nobody asks it', () => {
     const own: Change = ['cosmetic_by: { reference: r, at: p. 1 }, ', ''];
-    expect(judged([own])).toEqual(['cosmetic-by-own-word']);
     expect(judged([own, bracket])).toEqual(['cosmetic-by-own-word']);
+    expect(judged([own])).toEqual([]);
+    const cut: Change = ['extent: whole', 'extent: part, at: the foot'];
+    expect(judged([own, cut])).toContain('cosmetic-by-own-word');
   });
 });

@@ -1,3 +1,5 @@
+import { wordsIn } from './words-in.ts';
+
 /** `Pillar (plain steel)`; without the bracket where the name says it already: `glass`, `foam at Pillar`. */
 export function calledWith(name: string, victim: string): string {
   return saysAlready(name, victim) ? name : `${name} (${victim})`;
@@ -9,8 +11,5 @@ function saysAlready(name: string, victim: string): boolean {
 }
 
 function plain(text: string): string {
-  return text
-    .toLowerCase()
-    .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim();
+  return wordsIn(text).join(' ');
 }

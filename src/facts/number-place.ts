@@ -1,8 +1,22 @@
 import type { Plan } from '../generated/plan-types.ts';
+import { wordsIn } from './words-in.ts';
 
 /** Where a number stands that is not read off the vehicle. A number plate is registered, and is screwed on. */
-const paper =
-  /\b(?:claim|forms?|papers?|paperwork|registration|documents?|insur\w*|polic(?:y|e)|log ?book|title|invoice|order|e-?mail|phone|telephone|call|owner|customer|client|database|estimate|quote|licen[cs]e plate|number plate|website|memory|file|last job|job card|receipt)\b/i;
+const paperWords: ReadonlySet<string> = new Set(
+  (
+    'claim form forms paper papers paperwork registration document documents insurer insurers insured insurance policy policies ' +
+    'logbook title invoice order email phone telephone call owner customer client database estimate quote website memory file receipt'
+  ).split(' '),
+);
+const paperPhrases = [
+  'log book',
+  'e mail',
+  'licence plate',
+  'license plate',
+  'number plate',
+  'last job',
+  'job card',
+];
 
 /** Where it is read off the vehicle. */
 const onVehicle =
@@ -27,5 +41,10 @@ export function confirmedOnPaper({
 }
 
 function isPaper(text: string): boolean {
-  return paper.test(text) && !onVehicle.test(text);
+  const words = wordsIn(text);
+  const plain = ` ${words.join(' ')} `;
+  const isNamed =
+    words.some((word) => paperWords.has(word)) ||
+    paperPhrases.some((phrase) => plain.includes(` ${phrase} `));
+  return isNamed && !onVehicle.test(text);
 }

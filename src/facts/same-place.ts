@@ -1,3 +1,5 @@
+import { wordsIn } from './words-in.ts';
+
 /** What bears a number, how and by whom it was read: two of them at one place are still one place. */
 const noPlace: ReadonlySet<string> = new Set([
   ...[
@@ -54,10 +56,9 @@ export function isSamePlace(one: string | undefined, other: string | undefined):
 }
 
 function placeWords(text: string): ReadonlySet<string> {
-  const words =
-    text
-      .normalize('NFKC')
-      .toLowerCase()
-      .match(/[\p{L}\p{M}\p{N}]+/gu) ?? [];
-  return new Set(words.filter((word) => !noPlace.has(word)).map((word) => sameWord.get(word) ?? word));
+  return new Set(
+    wordsIn(text)
+      .filter((word) => !noPlace.has(word))
+      .map((word) => sameWord.get(word) ?? word),
+  );
 }

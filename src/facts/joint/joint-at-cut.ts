@@ -4,6 +4,7 @@ import { computed, computedOr } from '../make-fact.ts';
 import { isPieceOfRing } from '../part/called-kind.ts';
 import { isOnePiece } from '../part/part-kinds.ts';
 import type { JointSurvey, OperationSurvey, PartSurvey, Survey } from '../survey.ts';
+import { wordsIn } from '../words-in.ts';
 
 type Joint = JointSurvey['joint'];
 type AtCutFact = 'joint.at_cut' | 'joint.elsewhere_than_cut';
@@ -85,11 +86,7 @@ function isAtPlace({ place }: Joint, { operation: { at } }: OperationSurvey): bo
 
 /** `K1` in "K1, below the belt" or "K1 and K2"; not in "K12". */
 function namesWhole(text: string, name: string): boolean {
-  const words = (one: string): string =>
-    ` ${one
-      .toLowerCase()
-      .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')
-      .trim()} `;
+  const words = (one: string): string => ` ${wordsIn(one).join(' ')} `;
   return words(name).trim() !== '' && words(text).includes(words(name));
 }
 

@@ -4,6 +4,7 @@ import type { Fact } from '../fact.ts';
 import { isWeldedIn } from '../part/part-kinds.ts';
 import type { OperationSurvey, PartSurvey, ReferenceSurvey } from '../survey.ts';
 import { titleThatIsOff } from './title-that-is-off.ts';
+import { wordsIn } from '../words-in.ts';
 
 /** Where in the body something lies; `hung` is what comes off whole, and whose pages tell of no welding of the body. */
 type Region = 'front' | 'side' | 'rear' | 'top' | 'hung';
@@ -35,8 +36,37 @@ const named: readonly (readonly [RegExp, readonly Region[]])[] = [
 ];
 
 /** A title that speaks of the body at large, or of parts that no row knows, may hold any page. */
-const general =
-  /\bbody (?:structure|repair|shell|work)|structur|\bgeneral|\bcollision|\bjoining|\bwelding|\bbonding|\briveting|\bframe\b|\bpanels\b|\bmanual|\bguide|\bhandbook|sheet metal|straighten|reinforce|cross ?member|\brails\b|underbody|bumper|radiator/i;
+const general = [
+  ...[
+    'body structure',
+    'body repair',
+    'body shell',
+    'bodyshell',
+    'body work',
+    'bodywork',
+    'structur',
+    'general',
+    'collision',
+  ],
+  ...[
+    'joining',
+    'welding',
+    'bonding',
+    'riveting',
+    'frame',
+    'panels',
+    'manual',
+    'guide',
+    'handbook',
+    'sheet metal',
+  ],
+  ...['straighten', 'reinforce', 'cross member', 'crossmember', 'rails', 'underbody', 'bumper', 'radiator'],
+];
+
+function isGeneral(title: string): boolean {
+  const small = title.toLowerCase();
+  return general.some((word) => small.includes(word));
+}
 
 const front: readonly Region[] = ['front'];
 const rear: readonly Region[] = ['rear'];
@@ -85,7 +115,8 @@ export function isTitledForOtherPart(
 ): boolean {
   const own = kind === undefined || !isWeldedIn(kind) ? undefined : regionsOf[kind];
   if (own === undefined || title === undefined) return false;
-  if (sharesWord(title, `${kind ?? ''} ${name ?? ''}`) || general.test(title)) return false;
+  if (kind !== undefined && title.toLowerCase().includes(kind)) return false;
+  if (sharesWord(title, `${kind ?? ''} ${name ?? ''}`) || isGeneral(title)) return false;
   const said = regionsNamed(title);
   return said.length > 0 && !said.some((region) => own.includes(region));
 }
@@ -95,7 +126,7 @@ export function isTitledForNone(
   { reference: { title } }: ReferenceSurvey,
   parts: readonly PartSurvey[],
 ): boolean {
-  if (title === undefined || general.test(title)) return false;
+  if (title === undefined || isGeneral(title)) return false;
   const isOne = parts.some(({ part: { kind, name } }) => sharesWord(title, `${kind ?? ''} ${name ?? ''}`));
   return !isOne && regionsNamed(title).length > 0;
 }
@@ -111,7 +142,9 @@ const placeWords =
 /** Whether title and part have a word in common that names a thing: a part may bear a name that no list knows. */
 function sharesWord(title: string, part: string): boolean {
   const wordsOf = (text: string): readonly string[] =>
-    (text.toLowerCase().match(/\p{L}{4,}/gu) ?? []).map((word) => word.replace(/s$/u, ''));
+    wordsIn(text)
+      .filter((word) => word.length >= 4)
+      .map((word) => word.replace(/s$/, ''));
   const own = new Set(wordsOf(part).filter((word) => !placeWords.test(word)));
   return wordsOf(title).some((word) => own.has(word));
 }

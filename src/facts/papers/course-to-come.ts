@@ -1,6 +1,10 @@
 /** Words without which no text tells of a course; they spare most texts the longer forms. */
 const gate = /\b(?:course|exam|training|seminar|test|attend|enrol|lesson|will |next )/i;
 
+/** The same for each of the two. */
+const mayBeTaken = /attend|enrol|will |next |ing\b|under ?way|progress|not |starts|begins|to |due|half /i;
+const isDated = /\d{4}|ary\b|march|april|may|june|july|august|ber\b/i;
+
 const stillTaken =
   /\b(?:attending|enrolled|will (?:attend|be|do|get|have|pass|sit|take)|next (?:week|month|year|spring|summer|autumn|winter)|(?:course|exam\w*|training|seminar|test|lessons?)(?: is| are| still)* (?:running|ongoing|under way|underway|in progress|not (?:yet )?(?:finished|passed|completed|over)|starts|starting|begins|beginning|to (?:come|follow|be)|due|half ))/i;
 
@@ -22,8 +26,8 @@ const over = /\b(?:passed|completed|finished|attended|held|certificate)\b/i;
  */
 export function isCourseToCome(text: string, day: string | undefined): boolean {
   if (!gate.test(text)) return false;
-  if (stillTaken.test(text)) return true;
-  if (day === undefined) return false;
+  if (mayBeTaken.test(text) && stillTaken.test(text)) return true;
+  if (day === undefined || !isDated.test(text)) return false;
   const found = dated.exec(text);
   if (found === null) return false;
   const [, isoDay, month, year] = found;

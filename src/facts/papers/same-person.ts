@@ -1,6 +1,8 @@
+import { wordsIn } from '../words-in.ts';
+
 /** Points, commas, capitals and the order of the names make no other person, nor does an initial for a name. */
 export function samePerson(one: string, other: string): boolean {
-  const [mine, theirs] = [namesOf(one), namesOf(other)];
+  const [mine, theirs] = [wordsIn(one), wordsIn(other)];
   if (mine.length !== theirs.length || mine.length === 0) return false;
   const left = [...theirs];
   // Full names first, so that an initial is left for what no full name takes.
@@ -13,15 +15,6 @@ export function samePerson(one: string, other: string): boolean {
       left.splice(index, 1);
       return true;
     });
-}
-
-function namesOf(text: string): readonly string[] {
-  return (
-    text
-      .normalize('NFKC')
-      .toLowerCase()
-      .match(/[\p{L}\p{M}\p{N}]+/gu) ?? []
-  );
 }
 
 function isInitialOf(one: string, other: string): boolean {

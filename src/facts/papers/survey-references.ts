@@ -35,13 +35,34 @@ export function surveyCitations(
 }
 
 /** What a whole document has: nobody finds the statement by it. English alone is read. */
+const noPlace: ReadonlySet<string> = new Set([
+  ...[
+    'contents',
+    'table of contents',
+    'index',
+    'cover',
+    'cover page',
+    'title',
+    'title page',
+    'document',
+    'procedure',
+  ],
+  ...[
+    'manual',
+    'whole document',
+    'whole procedure',
+    'whole manual',
+    'all',
+    'all pages',
+    'any',
+    'any page',
+    'everything',
+  ],
+  ...['everywhere', 'throughout', 'various', 'several pages'],
+]);
+
 function namesNoPlace(at: string): boolean {
-  return (
-    at.length < 30 &&
-    /^(?:(?:see|in) )?(?:the )?(?:table of )?(?:contents|index|cover(?: page)?|title(?: page)?|all(?: pages)?|any(?: page)?|everything|everywhere|throughout|various|several pages|(?:whole|entire|full|complete) (?:document|thing|page range|procedure|manual)|document|procedure|manual|see (?:document|procedure))\.?$/i.test(
-      at.trim(),
-    )
-  );
+  return noPlace.has(at.toLowerCase().replace(/^(?:(?:see|in|the) )+|\.$/g, ''));
 }
 
 /**

@@ -12,6 +12,7 @@ export function insideToldBeforeWeld(
   { part }: PartSurvey,
 ): { readonly words: string; readonly at: string } | undefined {
   for (const { cavity, at } of cavitiesOf(survey, part)) {
+    if (cavity.wax === undefined || !/before/i.test(cavity.wax)) continue;
     const words = saidInClause(cavity.wax, beforeWeld);
     if (words !== undefined) return { words, at: `${at}/wax` };
   }

@@ -17,5 +17,8 @@ const faceDown =
 
 /** Whether live units are said to lie where anybody and any heat gets at them, on the bench beside the welder; or on their face. */
 export function liesOpen(words: string | undefined): boolean {
-  return words !== undefined && ((open.test(words) && !locked.test(words)) || faceDown.test(words));
+  return (
+    words !== undefined &&
+    ((!locked.test(words) && open.test(words)) || (/down/i.test(words) && faceDown.test(words)))
+  );
 }
