@@ -2,7 +2,7 @@ import type { Fault } from './fault.ts';
 import { beltsOfJob } from './faults-of-plain-words.ts';
 import { roofAndScreen } from './faults-of-the-outside-read.ts';
 import { batteryOut } from './faults-of-the-battery-out.ts';
-import { hemmedDoor } from './faults-of-seams.ts';
+import { bondedQuarter, hemmedDoor } from './faults-of-seams.ts';
 import { wholeJob } from './faults-of-the-whole-job.ts';
 import { rail } from './one-change.ts';
 import type { Change } from './one-change.ts';
@@ -29,6 +29,21 @@ export const tankBeside = (entry: string): Change => [
   'path: same sheet }\n',
   `path: same sheet }\n          - { item: fuel tank, path: through air, ${entry} }\n`,
 ];
+
+/** The curtain airbag of the quarter's plan at a roof rail that no joint of it reaches. */
+export const curtainAtRail = (treatment: string): readonly Change[] => [
+  [
+    'at: c-pillar-l, state: undeployed, treatment: removed, step: 2',
+    `at: roof-rail-l, state: undeployed, ${treatment}`,
+  ],
+  [
+    '  - id: wheel-rl\n',
+    `  - { id: roof-rail-l, name: 'Roof rail, left', kind: roof rail, side: left, structural: true, grade: HC420LA, grade_from: { reference: quarter, at: p. 2 }, thickness: 1.2 mm, damage: { kind: none, found_by: measured } }
+  - id: wheel-rl\n`,
+  ],
+];
+/** Foam in the rail to which the roof skin over it is spot-welded. */
+export const foamInRail: Change = ['    under: roof\n', '    under: roof\n    holds: [foam]\n'];
 
 export const foundAway = 'battery tray and its bolts, left door gaps, roof], found: none found';
 export const works = 'warning_lamps: none, works: everything';
@@ -144,5 +159,21 @@ export const faultsOfHandling: readonly Fault[] = [
     changes: [['lock: Padlock K-3 and tag', 'lock: Tag only']],
     rule: 'high-voltage-isolation-not-locked',
     on: 'isolation:',
+  },
+  {
+    ...hold,
+    name: 'restraints: a curtain airbag stays at the roof rail while the quarter below it is brazed',
+    plan: bondedQuarter,
+    changes: curtainAtRail('treatment: stays'),
+    rule: 'restraint-unit-above-the-work',
+    on: 'name: Curtain airbag left',
+  },
+  {
+    ...hold,
+    name: 'foam: in a rail to which the new skin over it is welded, and not renewed',
+    plan: roofAndScreen,
+    changes: [foamInRail],
+    rule: 'foam-not-renewed',
+    on: 'holds: [foam]',
   },
 ];

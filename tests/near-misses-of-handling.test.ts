@@ -1,8 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { comesOff, fireList, foundAway, restraintsOfDoor, tankBeside, works } from './faults-of-handling.ts';
+import {
+  comesOff,
+  curtainAtRail,
+  fireList,
+  foamInRail,
+  foundAway,
+  restraintsOfDoor,
+  tankBeside,
+  works,
+} from './faults-of-handling.ts';
 import { beltsOfJob } from './faults-of-plain-words.ts';
 import { batteryOut } from './faults-of-the-battery-out.ts';
-import { hemmedDoor } from './faults-of-seams.ts';
+import { bondedQuarter, hemmedDoor } from './faults-of-seams.ts';
 import { roofAndScreen } from './faults-of-the-outside-read.ts';
 import { wholeJob } from './faults-of-the-whole-job.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
@@ -59,6 +68,16 @@ const nearMisses: readonly NearMiss[] = [
     'the tank is kept outside',
     roofAndScreen,
     [fireList('{ item: fuel tank, treatment: removed, place: In the fuel store outside the bay }')],
+  ],
+  [
+    'the curtain airbag at the roof rail is off before the quarter is brazed',
+    bondedQuarter,
+    curtainAtRail('treatment: removed, step: 2'),
+  ],
+  [
+    'the foam in the rail under the new skin is renewed',
+    roofAndScreen,
+    [foamInRail, ['{ part: rail-l, ', '{ part: rail-l, foam: Renewed by the kit of the procedure, ']],
   ],
   ['the tank is off', rail, [tankBeside('distance: 450 mm, treatment: removed')]],
   [

@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ac94705d463714b7411991c21f89e5b163647832628496fad39bf132149eeebe":{"pack":"general","version":"1.0.0"},"sha256:58a7a83015fa82337d333b124b9b24a7bac524a70ac555e8ed28f4d9af9e2ece":{"pack":"general","version":"1.1.0"},"sha256:1b6a1875a7286ecb727eede8bfe3d1965d1455a97c369472bad937ee804bb391":{"pack":"general","version":"2.0.0"},"sha256:ae00eb91f1c90d5bed599d493fe12c422ec2e744672d6c6143bc46872421aa17":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ac94705d463714b7411991c21f89e5b163647832628496fad39bf132149eeebe":{"pack":"general","version":"1.0.0"},"sha256:58a7a83015fa82337d333b124b9b24a7bac524a70ac555e8ed28f4d9af9e2ece":{"pack":"general","version":"1.1.0"},"sha256:1b6a1875a7286ecb727eede8bfe3d1965d1455a97c369472bad937ee804bb391":{"pack":"general","version":"2.0.0"},"sha256:46b7d8054398e696fa5fa06e36e72eb8b3f0147f4512678a9e20e7529d729d94":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '5c5205ded476fe729d3e26ee07bd4f1d14498b57bdab6ccc68f6727f9c71bb3d');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'ce095e75ed7d2c71f636192f2a0c288bf89bd6395906d7eece2bc77f0e6a34d6');
   return packs;
 }
 

@@ -1017,7 +1017,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.donor_taken_off': { kind: 'part', type: 'word', words: ['unbolted', 'drilled out at the factory joints', 'cut out beyond the factory joints', 'cut out with a flame'], synonyms: { 'unscrewed': 'unbolted', 'drilled out': 'drilled out at the factory joints', 'cut out': 'cut out beyond the factory joints', 'sawn out': 'cut out beyond the factory joints', 'torch cut': 'cut out with a flame', 'flame cut': 'cut out with a flame', 'plasma cut': 'cut out with a flame' }, keys: ['taken_off'], description: 'How it came off the donor.' },
   'part.donor_flooded': { kind: 'part', type: 'yes-no', keys: ['flooded'], description: 'Whether the donor stood in water.' },
   'part.bolted_kind': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether a part of this kind goes on without welding.' },
-  'part.foam_disturbed': { kind: 'part', type: 'yes-no', description: 'Whether it holds foam or a sound pad and is replaced, cut, welded or heated.' },
+  'part.foam_disturbed': { kind: 'part', type: 'yes-no', description: 'Whether it holds foam or a sound pad and is replaced, cut, welded or heated; or holds foam, and a new skin over it is welded to it by an operation that lists no foam beside it.' },
   'part.foam_renewed': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated that the foam or pad is renewed.' },
   'part.drains_open': { kind: 'part', type: 'yes-no', keys: ['drains_open'], description: 'Whether the drain holes of its cavity are open.' },
   'part.drains_told_shut': { kind: 'part', type: 'text', description: 'The words that say that the drain holes of its cavity are shut.' },
