@@ -12,6 +12,7 @@ import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfDays } from './faults-of-days.ts';
 import { faultsOfEvidence } from './faults-of-evidence.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfHandling } from './faults-of-handling.ts';
 import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJointClaims } from './faults-of-joint-claims.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
@@ -49,6 +50,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfPeopleAndCodes,
   ...faultsOfSafety,
   ...faultsOfMakingSafe,
+  ...faultsOfHandling,
   ...faultsOfRelease,
   ...faultsOfMeasuring,
   ...faultsOfTheDatum,

@@ -144,7 +144,7 @@ describe('near misses of safety stay cleared', () => {
         ],
         [
           'parts:\n',
-          'references: [{ id: belt, kind: maker procedure, document: SRM-TRN-0300, revision: A, covers: { maker: Corvane, model: Tarn, bodies: [all], years: 2020-2022 }, looked_up: 2026-10-15, for_job: K-2215 }]\nparts:\n',
+          'references: [{ id: belt, kind: maker procedure, document: SRM-TRN-0300, revision: A, covers: { maker: Corvane, model: Tarn, bodies: [all], years: 2020-2022 }, looked_up: 2026-10-15, for_job: K-2215 }]\nmake_safe: { low_voltage: { planned: true, batteries: [12 V], key: In the office }, restraints: { planned: true, wait: 10 min, wait_asked: 10 min, wait_cite: { reference: belt, at: p. 1 }, units: [] } }\nparts:\n',
         ],
         [
           'verify:\n',

@@ -2,12 +2,15 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
 import { computedOr } from './make-fact.ts';
 import type { Survey } from './survey.ts';
+import { troubleOnArrival } from './trouble-on-arrival.ts';
 
-/** The state in which the vehicle came, as far as it is not written. */
-export function asReceivedFacts({
-  plan,
-}: Survey): Readonly<Record<Extract<FactNames['plan'], 'plan.as_received_missing'>, Fact>> {
-  const { mileage, warning_lamps: lamps, works } = plan.job?.as_received ?? {};
+/** The state in which the vehicle came: what is not written of it, and what of it nobody answers for. */
+export function asReceivedFacts(
+  survey: Survey,
+): Readonly<
+  Record<Extract<FactNames['plan'], `plan.${'as_received_missing' | 'trouble_on_arrival'}`>, Fact>
+> {
+  const { mileage, warning_lamps: lamps, works } = survey.plan.job?.as_received ?? {};
   const missing = [
     ...(mileage === undefined ? ['mileage'] : []),
     ...(lamps === undefined ? ['warning lamps'] : []),
@@ -18,6 +21,11 @@ export function asReceivedFacts({
       missing.join(', ') || undefined,
       '/job/as_received',
       'Nothing is missing.',
+    ),
+    'plan.trouble_on_arrival': computedOr(
+      troubleOnArrival(survey),
+      '/job/as_received/works',
+      'Nothing is said not to work in words that are known, or a part or a code answers for it.',
     ),
   };
 }

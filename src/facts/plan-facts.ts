@@ -32,6 +32,7 @@ import { listOf } from './quantity-of.ts';
 import { saysNone } from './step/step-draft.ts';
 import { preparedFacts } from './step/prepared-in-time.ts';
 import { removedUnitFacts } from './step/removed-units.ts';
+import { handledUnitFacts } from './step/units-handled.ts';
 import { runningGearFacts } from './running-gear.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
 import { toldOtherwiseFacts } from './step/told-otherwise.ts';
@@ -51,6 +52,7 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   aroundFacts,
   asReceivedFacts,
   removedUnitFacts,
+  handledUnitFacts,
   jointMakerFacts,
   batteryOffByNobody,
   beltBoltFacts,
@@ -68,6 +70,7 @@ type OfOtherGroups =
   | keyof ReturnType<typeof aroundFacts>
   | keyof ReturnType<typeof asReceivedFacts>
   | keyof ReturnType<typeof removedUnitFacts>
+  | keyof ReturnType<typeof handledUnitFacts>
   | keyof ReturnType<typeof jointMakerFacts>
   | keyof ReturnType<typeof batteryOffByNobody>
   | keyof ReturnType<typeof beltBoltFacts>

@@ -39,6 +39,7 @@ export interface FactNames {
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
     | 'plan.fluid_close'
+    | 'plan.fuel_kept_close'
     | 'plan.refrigerant_left'
     | 'plan.refrigerant_vented'
     | 'plan.fluids_contradicted'
@@ -114,6 +115,10 @@ export interface FactNames {
     | 'plan.record_missing'
     | 'plan.record_years'
     | 'plan.as_received_missing'
+    | 'plan.trouble_on_arrival'
+    | 'plan.unit_parts_unsafe'
+    | 'plan.unit_off_late'
+    | 'plan.belt_part_kept'
     | 'plan.units_off'
     | 'plan.units_stored'
     | 'plan.restraint_connectors_open'
@@ -806,6 +811,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place, filled or emptied by no page, and that no operation lists with its distance.' },
   'plan.fluid_close': { kind: 'plan', type: 'text', description: 'Fuel and gas that stay, and that the words of the fire list put less than 300 mm from the work; with the operation that says otherwise.' },
+  'plan.fuel_kept_close': { kind: 'plan', type: 'text', description: 'Fuel or gas that came off and, by the words of the fire list, is kept in the bay or beside the work.' },
   'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
   'plan.refrigerant_vented': { kind: 'plan', type: 'text', keys: ['place'], description: 'Words of the fire list that say that refrigerant was let off.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel, gas or brake fluid that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
@@ -881,6 +887,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.record_missing': { kind: 'plan', type: 'text', description: 'What of the record is not said to be kept, of what such work leaves behind: measurements, coupons where something is joined, codes, photographs, place.' },
   'plan.record_years': { kind: 'plan', type: 'number', keys: ['until'], description: 'Years from the signature, or from the as-of date, for which the record is kept.' },
   'plan.as_received_missing': { kind: 'plan', type: 'text', description: 'What of the state in which the vehicle came is not written: mileage, warning lamps, what works.' },
+  'plan.trouble_on_arrival': { kind: 'plan', type: 'text', description: 'What the plan says of brakes, steering or the insulation of the traction voltage that did not work as the vehicle came, where no part that is worked on and no code of the first scan answers for it.' },
+  'plan.unit_parts_unsafe': { kind: 'plan', type: 'text', description: 'Seats and restraint units that come off in a vehicle whose airbags and pretensioners the plan does not make safe.' },
+  'plan.unit_off_late': { kind: 'plan', type: 'text', description: 'A live unit without its place that comes off after the first hot work on the vehicle, with both steps.' },
+  'plan.belt_part_kept': { kind: 'plan', type: 'text', description: 'What the check of the belts says of a belt that was worn in the crash and not renewed, or of a buckle that is kept although a belt pretensioner fired, and of no list that lets it stay.' },
   'plan.units_off': { kind: 'plan', type: 'text', description: 'Undeployed restraint units that come off.' },
   'plan.units_stored': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated where units that came off are kept.' },
   'plan.restraint_connectors_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether connectors of the restraint system are opened: a unit comes off or is replaced, or its wiring is repaired.' },
@@ -1007,7 +1017,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.donor_taken_off': { kind: 'part', type: 'word', words: ['unbolted', 'drilled out at the factory joints', 'cut out beyond the factory joints', 'cut out with a flame'], synonyms: { 'unscrewed': 'unbolted', 'drilled out': 'drilled out at the factory joints', 'cut out': 'cut out beyond the factory joints', 'sawn out': 'cut out beyond the factory joints', 'torch cut': 'cut out with a flame', 'flame cut': 'cut out with a flame', 'plasma cut': 'cut out with a flame' }, keys: ['taken_off'], description: 'How it came off the donor.' },
   'part.donor_flooded': { kind: 'part', type: 'yes-no', keys: ['flooded'], description: 'Whether the donor stood in water.' },
   'part.bolted_kind': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether a part of this kind goes on without welding.' },
-  'part.foam_disturbed': { kind: 'part', type: 'yes-no', description: 'Whether it holds foam or a sound pad and is replaced, cut, welded or heated.' },
+  'part.foam_disturbed': { kind: 'part', type: 'yes-no', description: 'Whether it holds foam or a sound pad and is replaced, cut, welded or heated; or holds foam, and a new skin over it is welded to it by an operation that lists no foam beside it.' },
   'part.foam_renewed': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated that the foam or pad is renewed.' },
   'part.drains_open': { kind: 'part', type: 'yes-no', keys: ['drains_open'], description: 'Whether the drain holes of its cavity are open.' },
   'part.drains_told_shut': { kind: 'part', type: 'text', description: 'The words that say that the drain holes of its cavity are shut.' },

@@ -89,6 +89,8 @@ function isPlace(survey: Survey, where: TroublePlace, at: string): boolean {
       );
     case 'checks':
       return at.startsWith('/verify/') && !at.startsWith('/verify/scan_before/');
+    case 'restraints':
+      return at.startsWith('/verify/restraints/');
     case 'road test':
       return at.startsWith('/verify/road_test/');
     case 'new parts':

@@ -15,10 +15,18 @@ export interface TroubleWords {
 /**
  * Where such words are trouble: anywhere; `as it goes`: not where the vehicle is told of as it came or was hit; `not on scrap`: nor of a
  * part that is replaced; `cold work`: in the note of a part or operation that plans no heat; `spots`: of spot welds alone;
- * `checks`: of the checks after the repair; `road test`: of that alone; `new parts`: where no part is said to be second-hand.
+ * `checks`: of the checks after the repair; `restraints`: of their completion alone; `road test`: of that alone; `new parts`: where no part is said to be second-hand.
  */
 export type TroublePlace =
-  'anywhere' | 'road test' | 'as it goes' | 'not on scrap' | 'cold work' | 'spots' | 'checks' | 'new parts';
+  | 'anywhere'
+  | 'road test'
+  | 'restraints'
+  | 'as it goes'
+  | 'not on scrap'
+  | 'cold work'
+  | 'spots'
+  | 'checks'
+  | 'new parts';
 
 export const troubleWords: readonly TroubleWords[] = [
   {
@@ -70,6 +78,13 @@ export const troubleWords: readonly TroubleWords[] = [
     harmless: /\b(?:goes? (?:out|off)|went (?:out|off)|with (?:the )?ignition|at start)\b/i,
     mended: true,
     where: 'checks',
+  },
+  {
+    gate: ['tape', 'click', 'loose', 'cable tie', 'glue', 'latch'],
+    says: /\b(?:connectors?|plugs?|clips?|locks?|latch(?:es)?|buckles?|sockets?)\b.*\b(?:loose|taped|with (?:\w+ )?tape|cable[- ]ti(?:e|ed)|glued|(?:did|does|do|would|will) not (?:click|latch|lock|engage))\b|\bloose (?:connector|plug|clip)s?\b/i,
+    harmless: /\bwrapped\b|\b(?:pushed|pressed) home\b|\b(?:seated|plugged in|clicked in) (?:again|anew)\b/i,
+    mended: true,
+    where: 'restraints',
   },
   {
     gate: ['expulsion', 'ground '],

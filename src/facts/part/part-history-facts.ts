@@ -7,6 +7,8 @@ import { isNotAfter } from '../step/day-order.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, contradicted, statedOr } from '../make-fact.ts';
 import { goesOnWithoutWelding } from './part-kinds.ts';
+import { isWelded } from '../joint/joint-methods.ts';
+import { listOf } from '../quantity-of.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 import { anyYes } from '../tri-state.ts';
 import type { TriState } from '../tri-state.ts';
@@ -63,7 +65,7 @@ export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Reco
     ),
     'part.bolted_kind': computed(goesOnWithoutWelding(part.kind), `${at}/kind`),
     'part.foam_disturbed': computedOr(
-      foamOut === undefined ? foamDisturbed(one) : true,
+      foamOut === undefined ? anyYes([foamDisturbed(one), weldedFromOutside(survey, one)]) : true,
       foamOut ?? `${at}/holds`,
       'Whether the part that holds foam is cut or heated cannot be told.',
     ),
@@ -111,6 +113,24 @@ function foamDisturbed({ part, operations }: PartSurvey): TriState {
     operations.map(({ operation, hot, cutsPartWay }) =>
       operation.do === 'replace' ? true : anyYes([hot, cutsPartWay]),
     ),
+  );
+}
+
+/** Whether a new or cut skin over a hollow part with foam is welded to it: what lies at that flange is burnt or torn, unless it is listed beside the work. */
+function weldedFromOutside(survey: Survey, { part }: PartSurvey): boolean {
+  const { holds, id, under } = part;
+  if (id === undefined || under === undefined || !(holds ?? []).includes('foam')) return false;
+  const skins = listOf(under);
+  return survey.operations.some(
+    ({ hot, joints, operation, part: skin }) =>
+      hot === true &&
+      (operation.do === 'replace' || operation.do === 'section') &&
+      skins.includes(skin.part.id ?? '') &&
+      joints.some(
+        ({ joint: { method, sheets, to } }) =>
+          method !== undefined && isWelded(method) && (to === id || (sheets ?? []).includes(id)),
+      ) &&
+      !(operation.near ?? []).some(({ item }) => item === 'foam'),
   );
 }
 

@@ -1,5 +1,6 @@
 import type { Fact } from '../fact.ts';
 import { contradicted, unknown } from '../make-fact.ts';
+import { saidInClause } from '../../plan/said-in-clause.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { damageKinds } from '../part/part-damage-facts.ts';
 import { listOf } from '../quantity-of.ts';
@@ -15,12 +16,17 @@ export function batteryDented(survey: Survey): Fact {
   const open = unknown('The traction battery has no damage, is not called sound, or was found fit.', at);
   if (high?.battery_condition !== 'sound') return open;
   const part = survey.parts.find((one) => one.part.kind === 'traction battery' && isHurt(one) && stays(one));
-  if (part === undefined) return open;
   const isCited = (cites: Parameters<typeof listOf<{ readonly reference?: string }>>[0]): boolean =>
     listOf(cites).some(({ reference }) => coversVehicle(survey, reference));
   const isFit =
-    isCited(high.battery_fit_cite) || (isCited(part.part.damage?.tolerable_by) && isExamined(survey));
+    isCited(high.battery_fit_cite) || (isCited(part?.part.damage?.tolerable_by) && isExamined(survey));
   if (isFit) return open;
+  if (part === undefined) {
+    const told = toldOfCase(survey);
+    return told === undefined
+      ? open
+      : contradicted(`this was found away from the impact: “${told}”`, at, ['/damage/indirect/found']);
+  }
   return contradicted(`${part.name} has damage (${hurts(part).join(', ')})`, at, [`${part.at}/damage`]);
 }
 
@@ -45,4 +51,20 @@ function isExamined({ plan, context }: Survey): boolean {
   if (check === undefined) return false;
   if (check.done === undefined) return context.stage !== 'release' && check.planned !== false;
   return check.insulation !== undefined && (check.checked ?? []).includes('enclosure');
+}
+
+const ofTheCase =
+  /\b(?:traction|high[- ]voltage) battery\b|\bbattery (?:case|casing|pack|tray|housing|box|cover|frame)\b|\bpack (?:case|casing|tray|housing)\b/i;
+const hurt =
+  /\b(?:dent(?:s|ed)?|crack(?:s|ed)?|bent|crushed|pressed in|pushed in|buckled|torn|split|gouged|leak(?:s|ing)?|holed|deformed)\b/i;
+
+/** What was found away from the impact, in its own words, where it tells of a traction battery that is hurt and is not renewed. */
+function toldOfCase({ plan, parts }: Survey): string | undefined {
+  const found = plan.damage?.indirect?.found;
+  if (found === undefined || !ofTheCase.test(found)) return undefined;
+  if (parts.some((one) => one.part.kind === 'traction battery' && !stays(one))) return undefined;
+  return found
+    .split(/[,;.]|\bbut\b/i)
+    .map((clause) => clause.trim())
+    .find((clause) => ofTheCase.test(clause) && saidInClause(clause, hurt) !== undefined);
 }

@@ -98,6 +98,7 @@ function clausesOf(text: string): readonly string[] {
 
 /** What the check says of belts that nobody looked at; its clause. Where nothing was looked at it is no check at all. */
 export function beltsUnlooked(text: string | undefined): string | undefined {
+  if (text !== undefined && saysBeltsChecked(text) && isOfOneSide(text)) return text;
   if (text === undefined || !/\bnot |unchecked|nobody/i.test(text) || !saysBeltsChecked(text))
     return undefined;
   return clausesOf(text).find(
@@ -105,5 +106,17 @@ export function beltsUnlooked(text: string | undefined): string | undefined {
       /\bnot (?:yet |been )*(?:looked (?:at|over|into)|looked$|checked|examined|inspected|seen|tested|pulled|tried)|\bunchecked\b|\bnobody (?:looked|checked|tried|pulled)/i.test(
         clause,
       ) && !/\b(?:at first|at intake|before|until|only|none|nothing|never|no belt)\b/i.test(clause),
+  );
+}
+
+const everyBelt =
+  /\b(?:all|every|each|both|others?|rest|remaining|two|three|four|five|six|seven|eight|belts|seats|no|none|nothing)\b|\d/i;
+
+/** Whether the check names one side of the vehicle and nothing beyond it: "Left side looked at". What was renewed is told of by itself. */
+function isOfOneSide(text: string): boolean {
+  if (renewedWord.test(text)) return false;
+  if (/\b(?:left|lh)\b/i.test(text) === /\b(?:right|rh)\b/i.test(text)) return false;
+  return !everyBelt.test(
+    text.replaceAll(/\b(?:left|lh|right|rh)(?:[- ]hand)?(?: side)?(?: front| rear)? belts\b/gi, ''),
   );
 }

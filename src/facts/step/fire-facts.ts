@@ -13,6 +13,7 @@ type FireFact = Extract<
   FactNames['plan'],
   | 'plan.fluids_left'
   | 'plan.fluid_close'
+  | 'plan.fuel_kept_close'
   | 'plan.refrigerant_left'
   | 'plan.refrigerant_vented'
   | 'plan.fluids_contradicted'
@@ -26,6 +27,7 @@ export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
   const at = '/make_safe/fire';
   const againstParts = fluidsAgainstParts(survey);
   const vented = refrigerantVented(survey);
+  const kept = fuelKeptClose(survey);
   return {
     'plan.fluids_left': computedOr(
       fluidsLeft(survey).join(', ') || undefined,
@@ -38,6 +40,11 @@ export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
         .join('; ') || undefined,
       `${at}/fluids`,
       'The words of the fire list put no fuel and no gas close to the hot work, or it is taken off.',
+    ),
+    'plan.fuel_kept_close': computedOr(
+      kept?.text,
+      `${at}/fluids/${String(kept?.index ?? 0)}`,
+      'No words of the fire list put fuel that came off in the bay or beside the work.',
     ),
     'plan.refrigerant_left': computed(isRefrigerantLeft(survey), `${at}/fluids`),
     'plan.refrigerant_vented': computedOr(
@@ -149,6 +156,27 @@ function fluidsContradicted(survey: Survey): readonly string[] {
   return listedFluids(survey).flatMap(({ item, stays, place }) =>
     place === undefined && near.some((other) => other.item === item && other.stays !== stays) ? [item] : [],
   );
+}
+
+const besideTheWork =
+  /(?:^|[\s,;])(?:on|under|beside|next to|near|by|in)(?: (?:the|a|its|this|our))? (?:\w+ ){0,2}?(?:(?:work)?bench|bay|welder|booth|oven|heater|trolley|lift|workshop floor|shop floor)(?=$|[\s,;.])/i;
+const keptApart =
+  /\b(?:stor(?:e|age)|cabinet|locker|outside|out of doors|outdoors|yard|shed|away from|far from)\b/i;
+
+/** Fuel that came off and is kept where the work throws its sparks: "Under the bench beside the bay". English alone is read. */
+function fuelKeptClose({ plan }: Survey): { readonly text: string; readonly index: number } | undefined {
+  const fluids = plan.make_safe?.fire?.fluids ?? [];
+  const index = fluids.findIndex(
+    ({ item, place, treatment }) =>
+      treatment === 'removed' &&
+      place !== undefined &&
+      item !== undefined &&
+      fuels.has(item) &&
+      besideTheWork.test(place) &&
+      !keptApart.test(place),
+  );
+  const one = fluids[index];
+  return one === undefined ? undefined : { text: `${one.item ?? ''} (${one.place ?? ''})`, index };
 }
 
 interface Listed {

@@ -11,6 +11,9 @@ const numbered = /^(?:no\.? ?|lock ?)?[a-z]{0,3}[- ]?\d+$/i;
 const paper = /\b(?:note|notice|sign|sticker|paper|word|said|told|cone)\b/i;
 const lyingOpen =
   /(?:^|[\s,;])(?:on|under|beside|next to|near|in|inside|into|behind|by)(?: (?:the|a|its|his|her))? (?:\S+ ){0,2}?(?:bench|workbench|floor|trolley|bin|yard|vehicle|car|seats?|boot|dash(?:board)?|console|foot ?well|glove ?box|roof|bonnet|shelf|table|door pocket|cabin|tray)(?=$|[\s,;.])/i;
+/** A tag that says of itself that nothing holds beside it. */
+const tagAlone =
+  /\b(?:tags? (?:only|alone)|(?:only|just) (?:a |the )?tags?|no (?:pad)?lock|without (?:a )?(?:pad)?lock)\b/i;
 const shutAway = /\blocked (?:in|into|away|cabinet|box|drawer)|cabinet|locker\b|\bsafe\b/i;
 const lies = /\b(?:laid|lying|lies|left|put)\b/i;
 
@@ -25,6 +28,8 @@ export function lockWanting(lock: string | undefined): string | undefined {
   // A lock on the plug in the boot holds; a plug that was laid there does not.
   if (lyingOpen.test(text) && !said(shutAway) && (lies.test(text) || !/\b(?:pad)?lock\b/i.test(text)))
     return `lock and tag, for what lies open (“${text}”) anybody puts back`;
+  if (tagAlone.test(text) && !said(kept) && !said(shutAway))
+    return `a lock, or the plug shut away, for a tag alone (“${text}”) keeps nobody from putting it back`;
   if (said(held) || said(kept) || numbered.test(text)) return undefined;
   return paper.test(text)
     ? 'lock and tag'

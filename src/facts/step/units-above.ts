@@ -18,12 +18,14 @@ const carriersAt: ReadonlyMap<PartKind, ReadonlySet<PartKind>> = new Map<PartKin
   ...(['b-pillar', 'door ring'] as const).map(
     (kind) => [kind, new Set<PartKind>(['sill', 'sill reinforcement'])] as const,
   ),
-  ...(['quarter panel', 'side panel', 'wheelhouse'] as const).map(
-    (kind) => [kind, new Set<PartKind>(['c-pillar', 'wheelhouse'])] as const,
+  ...(['quarter panel', 'side panel'] as const).map(
+    (kind) => [kind, new Set<PartKind>(['c-pillar', 'wheelhouse', 'roof rail'])] as const,
   ),
+  ['wheelhouse', new Set<PartKind>(['c-pillar', 'wheelhouse'])],
+  ...(['c-pillar', 'd-pillar'] as const).map((kind) => [kind, new Set<PartKind>(['roof rail'])] as const),
 ]);
 
-/** Units that sit at the foot of their part; a curtain airbag hangs at the far end of a pillar. */
+/** Units that sit at the foot of their part; a curtain airbag hangs at the far end of a pillar, and along the whole roof rail. */
 const atTheFoot: ReadonlySet<RestraintUnit['unit']> = new Set<RestraintUnit['unit']>([
   'belt pretensioner',
   'side airbag',
@@ -112,7 +114,9 @@ function fittedAt(
   const held = own.length > 0 ? [] : (carrier.part.holds ?? []).filter(isPyrotechnic);
   return [
     ...own
-      .filter(({ unit }) => atTheFoot.has(unit))
+      .filter(({ unit }) =>
+        carrier.part.kind === 'roof rail' ? unit === 'curtain airbag' : atTheFoot.has(unit),
+      )
       .filter((unit) => isStillOn(unit, step))
       .map((unit) => ({
         text: `${unit.name ?? unit.unit ?? 'a restraint unit'} at ${carrier.name}`,
