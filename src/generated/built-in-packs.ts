@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ac94705d463714b7411991c21f89e5b163647832628496fad39bf132149eeebe":{"pack":"general","version":"1.0.0"},"sha256:58a7a83015fa82337d333b124b9b24a7bac524a70ac555e8ed28f4d9af9e2ece":{"pack":"general","version":"1.1.0"},"sha256:1b6a1875a7286ecb727eede8bfe3d1965d1455a97c369472bad937ee804bb391":{"pack":"general","version":"2.0.0"},"sha256:db50a10e4a2ccda794d599b3f7dd2dbd681bd628bb3cf6c9986fcc91dc7b86d3":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ac94705d463714b7411991c21f89e5b163647832628496fad39bf132149eeebe":{"pack":"general","version":"1.0.0"},"sha256:58a7a83015fa82337d333b124b9b24a7bac524a70ac555e8ed28f4d9af9e2ece":{"pack":"general","version":"1.1.0"},"sha256:1b6a1875a7286ecb727eede8bfe3d1965d1455a97c369472bad937ee804bb391":{"pack":"general","version":"2.0.0"},"sha256:ccfe693ba0bf6beb55b8eb8f1f82eda32911e5b81ffa6559a9eb245967e7040d":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '6f1ee1fecf741291460a34b7257bd9ddf1489b6ebc93a4df2e7ef213c3b1865a');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '79ee27e9d5e79847814e169f17f650999baae952ef43a7054817e856ecd2e7f9');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'fd509faa75d59e59bbd4480b104f3910ef3374772a682630e1e4cd5858a9056f');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ce6e07e4a422d99571ca013610b9f401bf86b4204a17c13d44c4ec46b849d729');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
