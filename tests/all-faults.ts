@@ -19,6 +19,7 @@ import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfJoining } from './faults-of-joining.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
+import { faultsOfOpenCutsAndPanes } from './faults-of-open-cuts-and-panes.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfPeopleAndCodes } from './faults-of-people-and-codes.ts';
@@ -84,4 +85,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfJointClaims,
   ...faultsOfOddWords,
   ...faultsOfWhatComesAfter,
+  ...faultsOfOpenCutsAndPanes,
 ];

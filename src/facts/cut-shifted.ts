@@ -4,6 +4,9 @@ import type { OperationSurvey } from './survey.ts';
 
 /** Words that move a cut away from the mark that is named. A mark itself may lie above or below something. */
 const moves = /\b(?:nearer|closer|(?<!no )(?:further|farther)|plus|minus|instead of)\b|[+−]\s*\d/i;
+/** A measure from the line itself; a line that lies so far from a feature of the body is the mark. */
+const offLine =
+  /\d\s*(?:mm|cm|in(?:ch(?:es)?)?|["”″])\s+(?:ahead of|in front of|forward of|behind|rearward of|above|below|beyond|past|short of|inboard of|outboard of|beside|before|after|off|from) (?:the )?(?:cut(?:ting)?|saw|drawn|section) (?:line|mark)\b/iu;
 /** A name of a zone has no size. */
 const measures = /\d\s*(?:mm|cm|in(?:ch(?:es)?)?|["”″])(?![\p{L}\d])/iu;
 
@@ -21,7 +24,8 @@ export function cutShifted({
   const isListed = part.part.zones?.some(({ name }) => name === zone) === true;
   const inZone =
     zone !== undefined && !isListed && (moves.test(zone) || measures.test(zone)) ? zone : undefined;
-  const inPlace = operation.at !== undefined && moves.test(operation.at) ? operation.at : undefined;
+  const { at: place } = operation;
+  const inPlace = place !== undefined && (moves.test(place) || offLine.test(place)) ? place : undefined;
   return {
     'operation.cut_shifted': computedOr(
       cutsPartWay === true ? (inPlace ?? inZone) : undefined,

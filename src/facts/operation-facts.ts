@@ -16,6 +16,8 @@ import { closedOver } from './part/closed-over.ts';
 import { goesOnWithoutWelding, loadNotTold } from './part/part-kinds.ts';
 import { joinedAtOneEnd } from './part/joined-at-one-end.ts';
 import { unjoinedTo } from './part/unjoined-to.ts';
+import { damagePastCut } from './part/damage-past-cut.ts';
+import { glassBondFacts } from './part/glass-bond.ts';
 import { cutShifted } from './cut-shifted.ts';
 import { citedForOtherPart } from './papers/cited-for-other-part.ts';
 import { citedForOtherSide } from './papers/cited-for-other-side.ts';
@@ -61,6 +63,8 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
   (_survey: Survey, one: OperationSurvey) => citedForOtherSide(one),
   (_survey: Survey, one: OperationSurvey) => citedForOtherPart(one),
   (_survey: Survey, one: OperationSurvey) => cutShifted(one),
+  (_survey: Survey, one: OperationSurvey) => damagePastCut(one),
+  glassBondFacts,
   (_survey: Survey, one: OperationSurvey) => heatTold(one),
   orderOfSteps,
   jointsInAll,
@@ -81,6 +85,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof citedForOtherSide>
   | keyof ReturnType<typeof citedForOtherPart>
   | keyof ReturnType<typeof cutShifted>
+  | keyof ReturnType<typeof damagePastCut>
+  | keyof ReturnType<typeof glassBondFacts>
   | keyof ReturnType<typeof heatTold>
   | keyof ReturnType<typeof orderOfSteps>
   | keyof ReturnType<typeof jointsInAll>

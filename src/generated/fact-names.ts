@@ -105,6 +105,7 @@ export interface FactNames {
     | 'plan.sealed_after_bake'
     | 'plan.primed_after_bake'
     | 'plan.bared_primer'
+    | 'plan.primer_unfit'
     | 'plan.zinc_on_aluminium'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
@@ -231,6 +232,7 @@ export interface FactNames {
     | 'part.joined_anew'
     | 'part.may_stay'
     | 'part.second_hand'
+    | 'part.refurbished'
     | 'part.donor'
     | 'part.donor_cited'
     | 'part.closed_section_worked'
@@ -299,6 +301,7 @@ export interface FactNames {
     | 'operation.times'
     | 'operation.measured_by'
     | 'operation.measured_at'
+    | 'operation.measured_beside'
     | 'operation.instrument'
     | 'operation.cooling'
     | 'operation.looked_within'
@@ -327,6 +330,10 @@ export interface FactNames {
     | 'operation.second_cut'
     | 'operation.cut_unjoined'
     | 'operation.cut_shifted'
+    | 'operation.damage_past_cut'
+    | 'operation.glass_bonded'
+    | 'operation.glass_bond_told'
+    | 'operation.driven_before_bond'
     | 'operation.heat_told'
     | 'operation.painted_before_weld'
     | 'operation.earth_clamp_on'
@@ -523,6 +530,7 @@ export interface FactNames {
     | 'joint.own_tools'
     | 'joint.preparation_fault'
     | 'joint.hardened_coat_removed'
+    | 'joint.program_of_other_metal'
     | 'joint.bond_product_unfit'
     | 'joint.steel_tools_named'
     | 'joint.has_adhesive'
@@ -877,6 +885,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.sealed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed after the refinish was baked. False where the days or times do not tell.' },
   'plan.primed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed after the refinish was baked. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
+  'plan.primer_unfit': { kind: 'plan', type: 'text', keys: ['product'], description: 'The words of the primer on bared metal that name zinc from a can, rust converter or underseal, and no primer beside it. English alone is read.' },
   'plan.zinc_on_aluminium': { kind: 'plan', type: 'text', description: 'Aluminium parts on whose bared metal a primer of zinc dust is to be laid.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', keys: ['opened', 'first_estimate'], description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, keys: ['wiring'], description: 'What was done to restraint wiring.' },
@@ -1000,10 +1009,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.joined_anew': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation makes joints of the part: welds, bonds, rivets.' },
   'part.may_stay': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether a cited page says that its damage may stay.' },
   'part.second_hand': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether a used part goes on.' },
+  'part.refurbished': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the part that goes on is called refurbished.' },
   'part.donor': { kind: 'part', type: 'word', words: ['same', 'other vehicle', 'this vehicle', 'not fully stated', 'told in words', 'damaged'], description: 'The donor’s maker, model, body and year against the vehicle’s, and whether it was sound at this part.' },
   'part.donor_cited': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s statement that such a part may be used is cited.' },
   'part.closed_section_worked': { kind: 'part', type: 'yes-no', description: 'Whether it closes a hollow member that is opened or joined by the plan.' },
-  'part.inside_scant': { kind: 'part', type: 'text', keys: ['wax', 'primer'], description: 'The words for primer or wax inside that tell of too little of it, or of none.' },
+  'part.inside_scant': { kind: 'part', type: 'text', keys: ['wax', 'primer'], description: 'The words for primer or wax inside that tell of too little of it, of none, or of what is not made for the inside: underseal as wax, rust converter as primer.' },
   'part.inside_protected': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether primer and wax inside its cavity are stated, planned or done; the word none states nothing.' },
   'part.inside_done': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether every cavity that is stated for it bears the day on which it was protected.' },
   'part.inside_before_heat': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the inside was protected, and before a weld, cut or heat that reaches the part.' },
@@ -1067,6 +1077,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.times': { kind: 'operation', type: 'count', keys: ['times'], description: 'Number of heatings of the part at this place.' },
   'operation.measured_by': { kind: 'operation', type: 'word', words: ['temperature crayon', 'contact probe', 'infra-red on a prepared spot', 'infra-red', 'none'], description: 'How the temperature is measured.' },
   'operation.measured_at': { kind: 'operation', type: 'text', keys: ['place'], description: 'Where the temperature is measured.' },
+  'operation.measured_beside': { kind: 'operation', type: 'text', keys: ['place'], description: 'The words by which the temperature is read beside the heated place. English alone is read.' },
   'operation.instrument': { kind: 'operation', type: 'word', words: ['in date', 'overdue'], description: 'Whether the instrument that measures the heat is in calibration on the day of the work, or today. A crayon needs none.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], keys: ['cooling'], description: 'How it cools.' },
   'operation.looked_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', alwaysKnown: true, description: 'How far around the work the plan says that, beside what it lists, nothing sensitive lies; 0 where it says nothing. A list alone says nothing of what it leaves out.' },
@@ -1077,7 +1088,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.closes_over_later': { kind: 'operation', type: 'text', keys: ['step', 'under', 'over'], description: 'The part under a new skin that is worked on at a later step than the skin goes on.' },
   'operation.metal_work_later': { kind: 'operation', type: 'text', keys: ['do', 'step'], description: 'The straightening or heating of a part that has a later step than its filling or painting.' },
   'operation.step_against_day': { kind: 'operation', type: 'text', keys: ['step', 'done'], description: 'An operation with a higher step that is dated on an earlier day. What is opened at its step and closed at the end (remove and refit, section, access) is left out.' },
-  'operation.unjoined_to': { kind: 'operation', type: 'text', description: 'Neighbours that a part replaced whole is said to be joined to and that no joint of the plan reaches. Parts that go on without welding, come off or are replaced themselves are left out.' },
+  'operation.unjoined_to': { kind: 'operation', type: 'text', description: 'Neighbours that a part replaced whole is said to be joined to and that no joint of the plan reaches; of a part that is cut part-way, where the new piece is joined to none of them. Parts that go on without welding, come off or are replaced themselves are left out.' },
   'operation.joined_at_one_end': { kind: 'operation', type: 'text', description: 'The one part to which all joints of a b-pillar or crossmember go that is replaced whole; skins over it do not count. Not where the part says that it is joined to that one alone and its joints cite a page.' },
   'operation.closed_over': { kind: 'operation', type: 'text', description: 'Welded layers over a part that is replaced, which no operation takes off, cuts or opens.' },
   'operation.joints_in_all': { kind: 'operation', type: 'count', keys: ['count'], description: 'Spots, plugs and rivets of the operation in all.' },
@@ -1094,7 +1105,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.to_type_in': { kind: 'operation', type: 'text', description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'operation.second_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the part gets a second joint part-way: it was repaired before, or another operation of the plan cuts it too.' },
   'operation.cut_unjoined': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a piece is cut out at a stated place (`at`) and none of the joints of its operation lies there or is a seam of the cut. A place that names a seam of the factory is no cut.' },
-  'operation.cut_shifted': { kind: 'operation', type: 'text', keys: ['at', 'zone'], description: 'The words by which a cut part-way lies off the mark that is named: `at` that moves it (nearer, plus, instead of), or a `zone` that is no zone of the part and moves it or tells a place by its measure. English alone is read.' },
+  'operation.cut_shifted': { kind: 'operation', type: 'text', keys: ['at', 'zone'], description: 'The words by which a cut part-way lies off the mark that is named: `at` that moves it (nearer, plus, instead of, 60 mm ahead of the cut line), or a `zone` that is no zone of the part and moves it or tells a place by its measure. English alone is read.' },
+  'operation.damage_past_cut': { kind: 'operation', type: 'text', description: 'The words on the damage of a part that is cut part-way by which it goes on beyond the cut line: past it, or ahead of it on a rear rail and behind it on a front rail. English alone is read.' },
+  'operation.glass_bonded': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a pane is replaced or taken off that is bonded in: by its joints, else by its name (windscreen, rear screen, quarter glass).' },
+  'operation.glass_bond_told': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether joints of the operation, or its `material`, say anything of what holds it.' },
+  'operation.driven_before_bond': { kind: 'operation', type: 'text', description: 'The driven calibration or road test that is dated less than 30 min after a bonded pane went in (shortest time of such adhesives, from memory).' },
   'operation.heat_told': { kind: 'operation', type: 'text', description: 'The note, reason or zone of a cold straightening that tells of a heat: warmed, a heat gun, an induction tool, a flame. English alone is read; what is denied is not told, nor what is warmed for adhesive, paint or tape.' },
   'operation.painted_before_weld': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation paints the part on the vehicle before a joint of it was welded or brazed. False where the days or times do not tell, and where it is painted off the vehicle.' },
   'operation.earth_clamp_on': { kind: 'operation', type: 'word', words: ['same part', 'joined part', 'elsewhere on the body', 'wheel, hub or suspension', 'engine, gearbox or motor', 'control unit or its bracket', 'none needed'], keys: ['earth_clamp_on', 'earth_clamp'], description: 'On what the earth clamp sits: as stated, else by words of `earth_clamp` that leave no doubt that the current runs through a bearing, a gear or a control unit.' },
@@ -1239,7 +1254,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_flaw': { kind: 'joint', type: 'text', description: 'Why a coupon that passed tells nothing of the joint: torn after it, more than a day before it, or made of other sheets or with another setup.' },
   'joint.coupon_of_elsewhere': { kind: 'joint', type: 'text', description: 'Why a coupon is not of this job: its record names another job or lot, or a bonded one was torn before the job was opened.' },
   'joint.record_of_other_job': { kind: 'joint', type: 'text', keys: ['record', 'number'], description: 'The job that the record of the joint names, where it is another one.' },
-  'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; not asked of others.' },
+  'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'rivets alone', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; rivets alone, where the joint is bonded and riveted and the coupon is riveted only; not asked of others.' },
   'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
   'joint.coupon_dated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the day of the coupon is stated.' },
@@ -1288,6 +1303,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
   'joint.preparation_fault': { kind: 'joint', type: 'text', description: 'What the words on the preparation of the faces of a bond say that no adhesive holds on: thinner, an old coat, a night in between, nothing done.' },
   'joint.hardened_coat_removed': { kind: 'joint', type: 'text', description: 'What says that the aluminium-silicon coat of a press-hardened sheet is taken off: words on the preparation of the faces, or a flange that is to be bare.' },
+  'joint.program_of_other_metal': { kind: 'joint', type: 'text', keys: ['program', 'grade', 'class'], description: 'The program of the machine, where its name tells of aluminium and all sheets are steel, or the other way round.' },
   'joint.bond_product_unfit': { kind: 'joint', type: 'text', keys: ['product'], description: 'The words of the product that name what no part of a body is bonded with: silicone, seam sealer, tape.' },
   'joint.steel_tools_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the words on the preparation name tools or discs that are used on steel.' },
   'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },

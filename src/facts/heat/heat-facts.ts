@@ -7,6 +7,7 @@ import { dayOf, listOf, quantityOf, whenOf } from '../quantity-of.ts';
 import { sourcePeak } from './source-peak.ts';
 import { isThermalCut } from './thermal-cut.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
+import { measuredBeside } from './measured-beside.ts';
 import { allYes } from '../tri-state.ts';
 
 type HeatFact =
@@ -22,6 +23,7 @@ type HeatFact =
   | 'operation.times'
   | 'operation.measured_by'
   | 'operation.measured_at'
+  | 'operation.measured_beside'
   | 'operation.instrument'
   | 'operation.cooling';
 
@@ -70,6 +72,11 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       operation.measured_by?.place,
       `${at}/measured_by/place`,
       'Where the temperature is measured is not stated.',
+    ),
+    'operation.measured_beside': computedOr(
+      measuredBeside(operation.measured_by?.place),
+      `${at}/measured_by/place`,
+      'It is read in the heated place, or where is not stated.',
     ),
     'operation.instrument': instrument(survey, operation, at),
     'operation.cooling': statedOr(operation.cooling, `${at}/cooling`, 'How it cools is not stated.'),

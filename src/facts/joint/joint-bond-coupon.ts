@@ -6,7 +6,7 @@ import { readCure, secondsApart } from './cure-time.ts';
 import type { JointMatter } from './joint-matter.ts';
 
 type BondCouponFact = Extract<FactNames['joint'], `joint.coupon_bond${'' | '_text'}`>;
-type Standing = 'cured' | 'wet' | 'not told' | 'no bond' | 'not asked';
+type Standing = 'cured' | 'wet' | 'not told' | 'no bond' | 'rivets alone' | 'not asked';
 
 /** A coupon of this takes longer than a working day, s: torn on the day of the joint it was bonded on another. */
 const workingDaySeconds = 10 * 3600;
@@ -50,7 +50,7 @@ function standing({ method, bonded, date, shows, cure: words, made }: Torn): Sta
   const torn = whenOf(date);
   const cure = readCure(words);
   if (torn === undefined || (method !== 'adhesive' && method !== 'adhesive and rivet')) return 'not asked';
-  if (shows === 'rivets only') return method === 'adhesive' ? 'no bond' : 'not asked';
+  if (shows === 'rivets only') return method === 'adhesive' ? 'no bond' : 'rivets alone';
   const laid = whenOf(bonded);
   if (laid !== undefined) {
     return cure !== undefined && secondsApart(laid, torn).atMost < cure.shortestSeconds ? 'wet' : 'cured';

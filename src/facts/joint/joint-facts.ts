@@ -19,6 +19,7 @@ import { otherJobFacts } from './joint-other-job.ts';
 import { ownCiteFacts } from './joint-own-cites.ts';
 import { patternFacts } from './joint-pattern.ts';
 import { preparationFacts } from './joint-preparation.ts';
+import { programFacts } from './program-unfit.ts';
 import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
 import { rowEvidence } from './row-evidence.ts';
@@ -63,6 +64,7 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
   ({ survey, operation, one }: JointMatter) => jointRecordFacts(survey, operation, one),
   ({ one }: JointMatter) => rowEvidence(one),
   preparationFacts,
+  programFacts,
   ({ survey, one }: JointMatter) => otherJobFacts(survey, one),
   ({ survey, one, operation, stack }: JointMatter) => ({
     'joint.missing_partner': computedOr(

@@ -23,6 +23,18 @@ const faults: readonly RegExp[] = [
   /\bbare hands?\b|\btouched\b|\bfinger ?prints?\b/i,
 ];
 
+const weekdays = /\b(?:mon|tues|wednes|thurs|fri|satur|sun)day\b/gi;
+
+/** Made ready on one day of the week and closed on another, and not said to have been made ready again. */
+function isOverDays(words: string): boolean {
+  const days = new Set(Array.from(words.matchAll(weekdays), ([day]) => day.toLowerCase()));
+  return (
+    days.size > 1 &&
+    /\b(?:bonded|glued|joined|closed)\b/i.test(words) &&
+    !/\b(?:again|anew|afresh)\b/i.test(words)
+  );
+}
+
 /** What was left undone, in words that deny it themselves. */
 const undone = /\bnot (?:yet )?(?:primed|ground|abraded|cleaned|degreased|sanded|activated|etched)\b/i;
 
@@ -88,6 +100,7 @@ function coatOf(sheet: PartSurvey | undefined): string | undefined {
 
 function faultIn(words: string): string | undefined {
   if (nothing.test(words)) return words;
+  if (/day\b/i.test(words) && isOverDays(words)) return words;
   for (const fault of faults) {
     const clause = saidInClause(words, fault);
     if (clause !== undefined) return clause;

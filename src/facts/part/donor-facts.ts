@@ -5,7 +5,7 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf } from '../quantity-of.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
-type DonorFact = 'part.second_hand' | 'part.donor' | 'part.donor_cited';
+type DonorFact = 'part.second_hand' | 'part.refurbished' | 'part.donor' | 'part.donor_cited';
 type Donor = NonNullable<PartSurvey['part']['donor']>;
 
 /** A second-hand part: from which vehicle, and whether that was sound where the part sat. */
@@ -15,6 +15,7 @@ export function donorFacts(survey: Survey, { part, at }: PartSurvey): Readonly<R
     part.condition === 'recycled' || part.condition === 'refurbished' || part.donor !== undefined;
   return {
     'part.second_hand': computed(secondHand, `${at}/condition`),
+    'part.refurbished': computed(part.condition === 'refurbished', `${at}/condition`),
     'part.donor': secondHand
       ? computed(donorAgrees(survey, part.donor ?? {}), place)
       : unknown('The part is not second-hand.', place),

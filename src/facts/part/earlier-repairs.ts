@@ -3,6 +3,7 @@ import { sameName } from '../../vehicle/same-name.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
 import { saysRefused } from '../../plan/names-nothing.ts';
+import { saidInClause } from '../../plan/said-in-clause.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
 type EarlierFact = Extract<
@@ -34,10 +35,21 @@ export function earlierRepairFacts(survey: Survey, one: PartSurvey): Readonly<Re
   };
 }
 
-/** By its id or name, or by its name in a sentence; the words "none known" name no part. */
-export function wasRepaired({ plan }: Survey, { part, name }: PartSurvey): boolean {
+/** What was joined in of a member and not as a whole: "rail end replaced", "rail sectioned". */
+const pieceJoined =
+  /\b(?:end|tip|piece|half|portion|section) (?:\S+ ){0,4}(?:replaced|renewed|welded|joined)\b|\b(?:sectioned|butt[- ]welded|(?:replaced|renewed) (?:in part|partly|part-way))\b/i;
+
+/** By its id or name, by its name in a sentence, or by its kind where a piece of it was joined in; "none known" names no part. */
+export function wasRepaired({ plan }: Survey, one: PartSurvey): boolean {
+  const { part, name } = one;
   const repairs = plan.vehicle.earlier_repairs ?? [];
-  if (typeof repairs === 'string') return repairs.toLowerCase().includes(name.toLowerCase());
+  if (typeof repairs === 'string') {
+    if (repairs.toLowerCase().includes(name.toLowerCase())) return true;
+    const clauses = repairs
+      .split(/[,;.]\s/u)
+      .filter((clause) => saidInClause(clause, pieceJoined) !== undefined);
+    return clauses.some((clause) => saysOf(clause, one));
+  }
   return repairs.some(
     (repair) =>
       repair.part !== undefined &&

@@ -5,8 +5,9 @@ import { goesOnWithoutWelding } from './part-kinds.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 
 /**
- * Neighbours that a part replaced whole is said to be joined to, and to which the plan makes no joint. Left out are parts that go on without
- * welding, and those that come off or are replaced themselves: their joints are listed with them or are none.
+ * Neighbours that a part replaced whole is said to be joined to, and to which the plan makes no joint; of a part that is cut, whose rest
+ * may hold some of them, only where the new piece is joined to none. Left out are parts that go on without welding, and those that come off
+ * or are replaced themselves: their joints are listed with them or are none.
  */
 export function unjoinedTo(survey: Survey, one: OperationSurvey): Fact {
   const place = `${one.part.at}/joined_to`;
@@ -15,7 +16,7 @@ export function unjoinedTo(survey: Survey, one: OperationSurvey): Fact {
       .map(({ name }) => name)
       .join(', ') || undefined,
     place,
-    'It is not replaced whole, or has a joint to every neighbour that it names.',
+    'It is not replaced, or has a joint to every neighbour that it names, cut to one of them.',
   );
 }
 
@@ -24,8 +25,10 @@ function openNeighbours(
   { operation, part, joints, cutsPartWay }: OperationSurvey,
 ): readonly PartSurvey[] {
   const { joined_to: named = [], id: own } = part.part;
-  if (operation.do !== 'replace' || cutsPartWay !== false || named.length === 0 || own === undefined)
-    return [];
+  const isReplaced = operation.do === 'replace' && cutsPartWay === false;
+  const isCut = (operation.do === 'replace' || operation.do === 'section') && cutsPartWay === true;
+  if (!(isReplaced || isCut) || named.length === 0 || own === undefined) return [];
+  if (isCut && named.some((id) => id !== own && isJoined(survey, own, id))) return [];
   if (operation.planned === false && operation.done === undefined) return [];
   if (!joints.some(({ joint: { method } }) => method !== undefined && isPermanent(method))) return [];
   return named.flatMap((id) => {

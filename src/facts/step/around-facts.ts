@@ -13,6 +13,7 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { listOf } from '../quantity-of.ts';
 import { recordFacts } from '../papers/record-facts.ts';
+import { primerUnfit } from './primer-unfit.ts';
 import { saysScant } from './scant-words.ts';
 import { sealerWanting } from './sealer-places.ts';
 import { saysRefused } from '../../plan/names-nothing.ts';
@@ -25,7 +26,7 @@ type AroundFact = Extract<
   FactNames['plan'],
   | `plan.${'impact_stated' | 'direct_listed' | 'extinguisher_stated' | 'extinguisher_amiss' | 'extinguisher_distance' | 'heavy_part_off' | 'lifting_cited'}`
   | `plan.${'earlier_repairs_stated' | 'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
-  | `plan.${'sealer' | 'sealer_wanting' | 'bared_primer' | 'zinc_on_aluminium' | 'dated_before_job' | 'record' | 'record_away' | 'record_missing' | 'record_years'}`
+  | `plan.${'sealer' | 'sealer_wanting' | 'bared_primer' | 'primer_unfit' | 'zinc_on_aluminium' | 'dated_before_job' | 'record' | 'record_away' | 'record_missing' | 'record_years'}`
   | `plan.${'sealed_before_primer' | 'sealed_after_bake' | 'primed_after_bake'}`
   | `plan.${'fit_checked_early' | 'sealed_before_joints' | 'primed_before_joints'}`
   | `plan.restraint_${'wiring' | 'wiring_cited' | 'control_unit'}`
@@ -73,6 +74,11 @@ export function aroundFacts(survey: Survey): Readonly<Record<AroundFact, Fact>> 
     'plan.bared_primer': computed(
       howFar(primer, saysScant(primer?.product) ? undefined : primer?.product),
       '/finish/primer',
+    ),
+    'plan.primer_unfit': computedOr(
+      primerUnfit(primer?.product),
+      '/finish/primer/product',
+      'It is not stated, or names a primer.',
     ),
     'plan.zinc_on_aluminium': computedOr(
       zincOnAluminium(survey),

@@ -3,6 +3,7 @@ import type { Fact } from '../fact.ts';
 import { computed, computedOr, contradictedBy } from '../make-fact.ts';
 import { notAfter, whenOf } from '../quantity-of.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
+import { primerUnfit, waxUnfit } from './primer-unfit.ts';
 import { saysScant } from './scant-words.ts';
 import { placeOfMoment } from './work-moments.ts';
 
@@ -57,9 +58,11 @@ function isMeant({ planned, done }: Cavity): boolean {
   return planned !== false || done !== undefined;
 }
 
-/** The words of a coat inside that tell of too little of it. */
+/** The words of a coat inside that tell of too little of it, or of one that is none for the inside. */
 function scantWords(cavity: Cavity | undefined): string | undefined {
-  return [cavity?.wax, cavity?.primer].find(saysScant);
+  return (
+    [cavity?.wax, cavity?.primer].find(saysScant) ?? waxUnfit(cavity?.wax) ?? primerUnfit(cavity?.primer)
+  );
 }
 
 function protects({ wax, primer }: Cavity): boolean {
