@@ -19,6 +19,7 @@ import { faultsOfJoining } from './faults-of-joining.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
+import { faultsOfPagesAndHours } from './faults-of-pages-and-hours.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfPeopleAndCodes } from './faults-of-people-and-codes.ts';
 import { faultsOfPreparing } from './faults-of-preparing.ts';
@@ -82,4 +83,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfJointClaims,
   ...faultsOfOddWords,
   ...faultsOfWhatComesAfter,
+  ...faultsOfPagesAndHours,
 ];

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ac94705d463714b7411991c21f89e5b163647832628496fad39bf132149eeebe":{"pack":"general","version":"1.0.0"},"sha256:58a7a83015fa82337d333b124b9b24a7bac524a70ac555e8ed28f4d9af9e2ece":{"pack":"general","version":"1.1.0"},"sha256:1b6a1875a7286ecb727eede8bfe3d1965d1455a97c369472bad937ee804bb391":{"pack":"general","version":"2.0.0"},"sha256:3864146bed51f075cbf4e4e132f04d4688d31916f45bf26fefb09f94a5ff46b5":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ac94705d463714b7411991c21f89e5b163647832628496fad39bf132149eeebe":{"pack":"general","version":"1.0.0"},"sha256:58a7a83015fa82337d333b124b9b24a7bac524a70ac555e8ed28f4d9af9e2ece":{"pack":"general","version":"1.1.0"},"sha256:1b6a1875a7286ecb727eede8bfe3d1965d1455a97c369472bad937ee804bb391":{"pack":"general","version":"2.0.0"},"sha256:ed198ebb68f8f05017cab957accf46241fa88b3837179a8687941eb0438c4e89":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '3949740938d6c589f96ec63e1b217696529ab87f879a9ebd4a8fe7074ba49624');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'de0f0018bf6a127be9619ce3040d0cc7dac6d0a162c9994babad89584c04cb81');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '7dc7c2c3cd86946d69ede9b23b60217b027ac61e2abd6d884d258036bb959f81');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2ce70b53d1fa32d532454b050a65338bcf987b86d5e08802706f89a408e4413b');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -296,6 +296,7 @@ export interface FactNames {
     | 'operation.measured_at'
     | 'operation.instrument'
     | 'operation.cooling'
+    | 'operation.pulled_cold'
     | 'operation.looked_within'
     | 'operation.current_path_unsaid'
     | 'operation.arc_work'
@@ -1059,6 +1060,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.measured_at': { kind: 'operation', type: 'text', keys: ['place'], description: 'Where the temperature is measured.' },
   'operation.instrument': { kind: 'operation', type: 'word', words: ['in date', 'overdue'], description: 'Whether the instrument that measures the heat is in calibration on the day of the work, or today. A crayon needs none.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], keys: ['cooling'], description: 'How it cools.' },
+  'operation.pulled_cold': { kind: 'operation', type: 'text', keys: ['done', 'method'], description: 'The days or hours of a straightening with heat and of the entry of the heat that it stands on, where they lie so far apart that the place was cold by then.' },
   'operation.looked_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', alwaysKnown: true, description: 'How far around the work the plan says that, beside what it lists, nothing sensitive lies; 0 where it says nothing. A list alone says nothing of what it leaves out.' },
   'operation.current_path_unsaid': { kind: 'operation', type: 'text', description: 'What is not stated of the way that current takes back: the place of the earth clamp, what is done with control units, or both.' },
   'operation.arc_work': { kind: 'operation', type: 'word', words: ['welding', 'plasma cut', 'welding and plasma cut'], keys: ['method', 'cut_with'], description: 'What sends the current of an arc through the part. A gun for spots closes its own circuit; a laser and a flame carry no current.' },
