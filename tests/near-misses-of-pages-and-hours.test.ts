@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { built, heatedAndPulledAt } from './faults-of-pages-and-hours.ts';
+import { built, framePulled, heatedAndPulledAt, zeroOnTheRail } from './faults-of-pages-and-hours.ts';
 import { wholeJob } from './faults-of-the-whole-job.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
+import { roofAndScreen } from './faults-of-the-outside-read.ts';
 import { changed, rail } from './one-change.ts';
+import type { Change } from './one-change.ts';
 
 describe('a page for build dates with one end', () => {
   test.each(['to: 2023-04-18', 'from: 2023-04-18', 'to: 2024-12-31'])('%s', (range) => {
@@ -21,5 +23,42 @@ describe('heat and pull', () => {
     expect(ruleIds(judgeText(plan)).filter((id) => !ruleIds(judgeText(rail)).includes(id))).toEqual([
       'pulled-after-the-heat',
     ]);
+  });
+});
+
+describe('what is ordinary practice finds nothing', () => {
+  test.each<readonly [string, readonly Change[]]>([
+    ['zero points on the rail that is bent at its end, far from the bend', zeroOnTheRail],
+    [
+      'the control unit reset by the page on the restraints',
+      [
+        [
+          'control_unit: replaced\n',
+          'control_unit: reset\n    control_unit_cite: { reference: safe, at: p. 12 }\n',
+        ],
+      ],
+    ],
+    [
+      'wiring repaired by the page on the restraints',
+      [['wiring: untouched\n', 'wiring: section renewed\n    wiring_cite: { reference: safe, at: p. 30 }\n']],
+    ],
+  ])('%s', (_, changes) => {
+    expect(ruleIds(judgeText(changed(framePulled, changes)))).toEqual(ruleIds(judgeText(framePulled)));
+  });
+
+  test('an old dent away from the blow', () => {
+    const dent: Change = [
+      'found: none found',
+      "found: 'none but an old dent in the boot floor, from before'",
+    ];
+    expect(ruleIds(judgeText(changed(roofAndScreen, [dent])))).toEqual(ruleIds(judgeText(roofAndScreen)));
+  });
+
+  test('the underbody coated before the windscreen is bonded in', () => {
+    const coated: Change = [
+      '  sealer: {',
+      '  underbody: { planned: true, done: 2026-09-21T18:00 }\n  sealer: {',
+    ];
+    expect(ruleIds(judgeText(changed(roofAndScreen, [coated])))).toEqual(ruleIds(judgeText(roofAndScreen)));
   });
 });
