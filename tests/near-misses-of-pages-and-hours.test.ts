@@ -62,3 +62,30 @@ describe('what is ordinary practice finds nothing', () => {
     expect(ruleIds(judgeText(changed(roofAndScreen, [coated])))).toEqual(ruleIds(judgeText(roofAndScreen)));
   });
 });
+
+test('what one man releases of his own work is told in one note', () => {
+  const own: readonly Change[] = [1, 2, 3, 4, 5].map(() => [
+    'by: { name: B. Ohm, role: workshop lead',
+    'by: { name: T. Holm, role: master',
+  ]);
+  const found = judgeText(changed(wholeJob, own)).findings.filter(
+    ({ finding }) => finding.rule === 'released-by-who-did-it',
+  );
+  expect(found).toHaveLength(1);
+  expect(found[0]?.finding.message).toMatch(
+    /^Who did the work also releases it: hold point .*; .*release of the structure\.$/u,
+  );
+});
+
+test.each<readonly [string, string, Change]>([
+  [
+    'joints-made-not-recorded',
+    'were made is not recorded, or is fewer than planned: 31 of 32.',
+    ['count_done: 32', 'count_done: 31'],
+  ],
+])('%s says what is wrong', (rule, words, change) => {
+  const found = judgeText(changed(wholeJob, [change])).findings.filter(
+    ({ finding }) => finding.rule === rule,
+  );
+  expect(found.map(({ finding }) => finding.message).join()).toContain(words);
+});

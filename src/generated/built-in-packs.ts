@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ac94705d463714b7411991c21f89e5b163647832628496fad39bf132149eeebe":{"pack":"general","version":"1.0.0"},"sha256:58a7a83015fa82337d333b124b9b24a7bac524a70ac555e8ed28f4d9af9e2ece":{"pack":"general","version":"1.1.0"},"sha256:1b6a1875a7286ecb727eede8bfe3d1965d1455a97c369472bad937ee804bb391":{"pack":"general","version":"2.0.0"},"sha256:ed198ebb68f8f05017cab957accf46241fa88b3837179a8687941eb0438c4e89":{"pack":"general","version":"3.0.0"}};
+  {"sha256:914f1a29194d537295ab6aaa6d15465219abc0c750b4291436446fc4d2c82f45":{"pack":"general","version":"1.0.0"},"sha256:07bd37fb262c026a176027d051a26b722ed7c826778aae5cf21998a5717eebb8":{"pack":"general","version":"1.1.0"},"sha256:bf99e11e464b2d1e011dfdfd6567d32276c88b7b79c90a5418e093a7639408fb":{"pack":"general","version":"2.0.0"},"sha256:0bfa4b6cfd345713f26388a68e847a16f3553c349b094f17b759cdc745fb6fc0":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'de0f0018bf6a127be9619ce3040d0cc7dac6d0a162c9994babad89584c04cb81');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '9ab42c6e803f48c277d6ca682d97fc8672659ab96e47913434603cb9deb0d4fe');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2ce70b53d1fa32d532454b050a65338bcf987b86d5e08802706f89a408e4413b');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'a05729f25ab84b14e0aad2e92316c0294f8dd05c05fa75fe876939ca16ba9365');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -84,6 +84,7 @@ export interface FactNames {
     | 'plan.heavy_part_off'
     | 'plan.lifting_cited'
     | 'plan.released_by_author'
+    | 'plan.own_work_released'
     | 'plan.checks_not_planned'
     | 'plan.fire_stated'
     | 'plan.lifting_stated'
@@ -413,6 +414,7 @@ export interface FactNames {
     | 'joint.fewer'
     | 'joint.coupon'
     | 'joint.adhesive_left_out'
+    | 'joint.count_made'
     | 'joint.done_count_short'
     | 'joint.governing_thickness'
     | 'joint.thinnest'
@@ -473,6 +475,7 @@ export interface FactNames {
     | 'joint.coupon_bond'
     | 'joint.coupon_bond_text'
     | 'joint.coupon_recorded'
+    | 'joint.coupon_missing'
     | 'joint.coupon_dated'
     | 'joint.spot_settings_stated'
     | 'joint.arc_settings_stated'
@@ -852,6 +855,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
   'plan.released_by_author': { kind: 'plan', type: 'text', description: 'The hold points and the release of the structure that who wrote the plan releases.' },
+  'plan.own_work_released': { kind: 'plan', type: 'text', description: 'The hold points and the release of the structure that are released by who did the work, where the plan names nobody else who releases anything.' },
   'plan.checks_not_planned': { kind: 'plan', type: 'text', description: 'Checks that the work asks for afterwards (scan, alignment, calibrations, restraints, traction voltage, road test) and that the plan has no step for, each with its reason, as long as the plan asks whether work may begin.' },
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
@@ -1174,6 +1178,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.fewer': { kind: 'joint', type: 'count', description: 'Factory count minus count.' },
   'joint.coupon': { kind: 'joint', type: 'word', words: ['planned', 'passed', 'failed', 'none'], alwaysKnown: true, description: 'Test coupon.' },
   'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', keys: ['factory_adhesive'], description: 'Whether factory adhesive is left out. Where the plan says nothing of factory adhesive, none is taken, but for spots of structure, plugs in place of them, hems, and a joint of which a part is said to hold it.' },
+  'joint.count_made': { kind: 'joint', type: 'count', keys: ['count_done'], description: 'Number of joints that were made.' },
   'joint.done_count_short': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether fewer were made than planned, or the count made is not recorded.' },
   'joint.governing_thickness': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', keys: ['sheets', 'thickness'], description: 'Thickness that sets the size of a spot: of two sheets the thinner, of three the middle one.' },
   'joint.thinnest': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', keys: ['sheets', 'thickness'], description: 'Thinnest sheet of the stack.' },
@@ -1234,6 +1239,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; not asked of others.' },
   'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
+  'joint.coupon_missing': { kind: 'joint', type: 'text', keys: ['coupon'], description: 'What is not recorded of the coupon: the size of the button, the day, or both.' },
   'joint.coupon_dated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the day of the coupon is stated.' },
   'joint.spot_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or force, current and time are stated.' },
   'joint.arc_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or wire and gas are stated.' },
