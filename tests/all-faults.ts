@@ -21,6 +21,7 @@ import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOpenCutsAndPanes } from './faults-of-open-cuts-and-panes.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
+import { faultsOfPagesAndHours } from './faults-of-pages-and-hours.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfPeopleAndCodes } from './faults-of-people-and-codes.ts';
 import { faultsOfPreparing } from './faults-of-preparing.ts';
@@ -86,4 +87,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfOddWords,
   ...faultsOfWhatComesAfter,
   ...faultsOfOpenCutsAndPanes,
+  ...faultsOfPagesAndHours,
 ];

@@ -31,6 +31,8 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
   const film = quantityOf(operation.film, 'length');
   const limit = quantityOf(operation.film_limit, 'length');
   const bolts = operation.fasteners;
+  const ofMatter = citedForOtherMatter(survey, one);
+  const ofLimit = limitForOtherMatter(survey, one);
   const torque = citedElsewhere(survey, bolts?.cite, `${at}/fasteners/cite`);
   const added = saysNone(operation.added_metal) ? undefined : operation.added_metal;
   return {
@@ -59,8 +61,8 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
       'What becomes of bolts that are used once only is not stated.',
     ),
     'operation.cited_for_other_matter': computedOr(
-      citedForOtherMatter(survey, one),
-      `${at}/cite`,
+      ofMatter ?? ofLimit,
+      ofMatter === undefined && ofLimit !== undefined ? `${at}/limit/cite` : `${at}/cite`,
       'A page of body work is cited, or none, or its matter is not told.',
     ),
     'operation.torque_cited': computed(
@@ -78,6 +80,13 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
     ),
     'operation.bolts_tightened': computed(bolts?.tightened !== undefined, `${at}/fasteners/tightened`),
   };
+}
+
+/** How hot and how often stands in the body procedure, or in none. */
+function limitForOtherMatter(survey: Survey, { operation, part }: OperationSurvey): string | undefined {
+  if (operation.limit?.cite === undefined || !isBody(part)) return undefined;
+  const text = citedForOther(survey, operation.limit.cite, ['body structure'], part);
+  return text === undefined ? undefined : `${text}, for how hot it may get`;
 }
 
 /** A part of the running gear comes off by a page of body work often enough; what is fitted new is fitted by its own. */

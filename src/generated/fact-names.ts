@@ -85,6 +85,7 @@ export interface FactNames {
     | 'plan.heavy_part_off'
     | 'plan.lifting_cited'
     | 'plan.released_by_author'
+    | 'plan.own_work_released'
     | 'plan.checks_not_planned'
     | 'plan.fire_stated'
     | 'plan.lifting_stated'
@@ -304,6 +305,7 @@ export interface FactNames {
     | 'operation.measured_beside'
     | 'operation.instrument'
     | 'operation.cooling'
+    | 'operation.pulled_cold'
     | 'operation.looked_within'
     | 'operation.current_path_unsaid'
     | 'operation.arc_work'
@@ -424,6 +426,7 @@ export interface FactNames {
     | 'joint.fewer'
     | 'joint.coupon'
     | 'joint.adhesive_left_out'
+    | 'joint.count_made'
     | 'joint.done_count_short'
     | 'joint.governing_thickness'
     | 'joint.thinnest'
@@ -484,6 +487,7 @@ export interface FactNames {
     | 'joint.coupon_bond'
     | 'joint.coupon_bond_text'
     | 'joint.coupon_recorded'
+    | 'joint.coupon_missing'
     | 'joint.coupon_dated'
     | 'joint.spot_settings_stated'
     | 'joint.arc_settings_stated'
@@ -865,6 +869,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
   'plan.released_by_author': { kind: 'plan', type: 'text', description: 'The hold points and the release of the structure that who wrote the plan releases.' },
+  'plan.own_work_released': { kind: 'plan', type: 'text', description: 'The hold points and the release of the structure that are released by who did the work, where the plan names nobody else who releases anything.' },
   'plan.checks_not_planned': { kind: 'plan', type: 'text', description: 'Checks that the work asks for afterwards (scan, alignment, calibrations, restraints, traction voltage, road test) and that the plan has no step for, each with its reason, as long as the plan asks whether work may begin.' },
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
@@ -1080,6 +1085,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.measured_beside': { kind: 'operation', type: 'text', keys: ['place'], description: 'The words by which the temperature is read beside the heated place. English alone is read.' },
   'operation.instrument': { kind: 'operation', type: 'word', words: ['in date', 'overdue'], description: 'Whether the instrument that measures the heat is in calibration on the day of the work, or today. A crayon needs none.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], keys: ['cooling'], description: 'How it cools.' },
+  'operation.pulled_cold': { kind: 'operation', type: 'text', keys: ['done', 'method'], description: 'The days or hours of a straightening with heat and of the entry of the heat that it stands on, where they lie so far apart that the place was cold by then.' },
   'operation.looked_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', alwaysKnown: true, description: 'How far around the work the plan says that, beside what it lists, nothing sensitive lies; 0 where it says nothing. A list alone says nothing of what it leaves out.' },
   'operation.current_path_unsaid': { kind: 'operation', type: 'text', description: 'What is not stated of the way that current takes back: the place of the earth clamp, what is done with control units, or both.' },
   'operation.arc_work': { kind: 'operation', type: 'word', words: ['welding', 'plasma cut', 'welding and plasma cut'], keys: ['method', 'cut_with'], description: 'What sends the current of an arc through the part. A gun for spots closes its own circuit; a laser and a flame carry no current.' },
@@ -1129,7 +1135,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.battery_back_before_bake': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is fitted again before a bake that it is said to be out for, by the days that are written.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
   'operation.battery_unqualified': { kind: 'operation', type: 'text', description: 'Who that is, with what is stated of a qualification.' },
-  'operation.cited_for_other_matter': { kind: 'operation', type: 'text', keys: ['cite', 'about', 'title'], description: 'The documents cited for work on body structure, where by their stated matter or their title all of them are of another one.' },
+  'operation.cited_for_other_matter': { kind: 'operation', type: 'text', description: 'The documents cited for work on body structure, or for the limit of its heat, where by their stated matter or their title all of them are of another one.' },
   'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited, or one at the bolted joint itself.' },
   'operation.pack_not_placed': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether hot work on what frames the traction battery of a battery-electric vehicle (sill, floor, tunnel, crossmember, tray), or on a part joined to it, says what lies beside it and leaves the battery out, with neither a battery said to be out nor a page of the maker cited that shows where it lies.' },
   'operation.torque_cited_elsewhere': { kind: 'operation', type: 'text', description: 'The page cited for torque and one-time bolts, where it is not of this vehicle, and what it covers.' },
@@ -1197,6 +1203,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.fewer': { kind: 'joint', type: 'count', description: 'Factory count minus count.' },
   'joint.coupon': { kind: 'joint', type: 'word', words: ['planned', 'passed', 'failed', 'none'], alwaysKnown: true, description: 'Test coupon.' },
   'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', keys: ['factory_adhesive'], description: 'Whether factory adhesive is left out. Where the plan says nothing of factory adhesive, none is taken, but for spots of structure, plugs in place of them, hems, and a joint of which a part is said to hold it.' },
+  'joint.count_made': { kind: 'joint', type: 'count', keys: ['count_done'], description: 'Number of joints that were made.' },
   'joint.done_count_short': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether fewer were made than planned, or the count made is not recorded.' },
   'joint.governing_thickness': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', keys: ['sheets', 'thickness'], description: 'Thickness that sets the size of a spot: of two sheets the thinner, of three the middle one.' },
   'joint.thinnest': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', keys: ['sheets', 'thickness'], description: 'Thinnest sheet of the stack.' },
@@ -1257,6 +1264,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'rivets alone', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; rivets alone, where the joint is bonded and riveted and the coupon is riveted only; not asked of others.' },
   'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
+  'joint.coupon_missing': { kind: 'joint', type: 'text', keys: ['coupon'], description: 'What is not recorded of the coupon: the size of the button, the day, or both.' },
   'joint.coupon_dated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the day of the coupon is stated.' },
   'joint.spot_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or force, current and time are stated.' },
   'joint.arc_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or wire and gas are stated.' },
@@ -1326,7 +1334,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.made_row_beyond': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', keys: ['count_done', 'pitch', 'length'], description: 'How much longer than the flange the row is that is recorded as made, beyond one pitch.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', keys: ['zero_points'], description: 'Number of zero points.' },
-  'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
+  'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part, and not on a stretch of it that the readings before the repair prove to be sound.' },
   'measurement.zero_point_in_words': { kind: 'measurement', type: 'text', keys: ['on', 'found'], description: 'Zero points on a part that the words of what was found away from the impact tell to be damaged, with those words.' },
   'measurement.wrong_side': { kind: 'measurement', type: 'text', keys: ['nominal', 'on', 'side'], description: 'Points of parts that say on which side they are, which lie among those of the other side.' },
   'measurement.zero_point_span': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', keys: ['zero_points', 'nominal'], description: 'Longest distance between two zero points.' },
@@ -1411,7 +1419,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
   'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated; of work on the traction voltage, whether it is one for that.' },
   'step.person_expired': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage with a qualification that had run out by then, since when, and the day of the work.' },
-  'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for a step (isolation and re-commissioning, wait and list of the restraints and their completion, alignment, calibration), where all of them are of another matter.' },
+  'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for a step (isolation and re-commissioning; wait, list, wiring and control unit of the restraints and their completion; alignment, calibration), where all of them are of another matter, and for what.' },
   'step.person_unqualified': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage and is not shown to be qualified for it, with what is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
   'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },

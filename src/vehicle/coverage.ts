@@ -22,7 +22,8 @@ export interface Covers {
   readonly bodies?: readonly string[] | 'all' | undefined;
   readonly years?: { readonly from: number; readonly to: number } | undefined;
   readonly vinRange?: { readonly from: string; readonly to: string } | undefined;
-  readonly buildRange?: { readonly from: number; readonly to: number } | undefined;
+  /** An end that the document does not state is open. */
+  readonly buildRange?: { readonly from?: number | undefined; readonly to?: number | undefined } | undefined;
   readonly plants?: readonly string[] | undefined;
   readonly markets?: readonly string[] | undefined;
 }
@@ -133,15 +134,19 @@ function vinRange(own: string | undefined, covered: Covers['vinRange']): Answer 
 
 function buildDate(own: number | undefined, covered: Covers['buildRange']): Answer {
   if (covered === undefined) return 'match';
-  if (!(covered.from <= covered.to)) {
-    return crossed("the reference's build dates", `${day(covered.from)} to ${day(covered.to)}`);
-  }
+  const { from, to } = covered;
+  if (from === undefined && to === undefined) return notStated("the reference's first and last build date");
+  const first = from ?? Number.NEGATIVE_INFINITY;
+  const last = to ?? Number.POSITIVE_INFINITY;
+  if (!(first <= last)) return crossed("the reference's build dates", `${day(first)} to ${day(last)}`);
   if (own === undefined || !Number.isFinite(own)) return notStated("the vehicle's build date");
-  if (own >= covered.from && own <= covered.to) return 'match';
-  return {
-    because: 'build date',
-    mismatch: `build dates ${day(covered.from)} to ${day(covered.to)}, not ${day(own)}`,
-  };
+  if (own >= first && own <= last) return 'match';
+  return { because: 'build date', mismatch: `build dates ${datesFrom(first, last)}, not ${day(own)}` };
+}
+
+function datesFrom(first: number, last: number): string {
+  if (first === Number.NEGATIVE_INFINITY) return `until ${day(last)}`;
+  return last === Number.POSITIVE_INFINITY ? `from ${day(first)} on` : `${day(first)} to ${day(last)}`;
 }
 
 function day(count: number): string {

@@ -75,15 +75,16 @@ describe('what else is said of the heat', () => {
     ['step: 10', true],
     ['done: 2026-10-09T11:00', true],
     ['done: 2026-10-09', true],
-    // A heat of its own, elsewhere, before it, or when it is cold again.
+    ['done: 2026-10-09T11:01', true],
+    ['done: 2026-10-10', true],
+    // A heat of its own, elsewhere, or before it.
     ['times: 1', false],
     ['temperature: 500 °C', false],
     ['source: torch', false],
     ['at: C', false],
     ['step: 9', false],
-    ['done: 2026-10-09T11:01', false],
     ['done: 2026-10-09T09:59', false],
-    ['done: 2026-10-10', false],
+    ['done: 2026-10-08', false],
   ])('straightened in the heat of the entry before (%s): %s', (pull, isOne) => {
     const heat =
       '{ do: heat, step: 10, at: B, source: induction, hold: 60 s, times: 1, done: 2026-10-09T10:00 }';
@@ -99,6 +100,21 @@ describe('what else is said of the heat', () => {
       expect(facts.value('operation.times', '/parts/0/operations/0')).toBe(1);
       expect(facts.value('operation.flame_or_arc', place)).toBe(false);
     }
+  });
+
+  test.each([
+    ['2026-10-09T10:00', '2026-10-09T11:00', false],
+    ['2026-10-09T10:00', '2026-10-09T11:01', true],
+    ['2026-10-09T10:00', '2026-10-09', false],
+    ['2026-10-09', '2026-10-10', true],
+    ['2026-10-09T23:50', '2026-10-10T00:20', false],
+  ])('heated %s and pulled %s: cold by then: %s', (heated, pulled, isCold) => {
+    const facts = factsOf(
+      `parts: [{ operations: [{ do: heat, done: ${heated} }, { do: straighten, method: with heat, done: ${pulled} }] }]`,
+    );
+    const cold = facts.fact('operation.pulled_cold', '/parts/0/operations/1');
+    expect(cold.known).toBe(isCold);
+    expect(facts.fact('operation.pulled_cold', '/parts/0/operations/0').known).toBe(false);
   });
 
   test('straightened before it is heated, or in a heat that is not to be, it has a heat of its own', () => {

@@ -152,13 +152,25 @@ describe('coverage, narrower statements', () => {
     [18_701, 18_800, 'no'],
     [18_600, 18_699, 'no'],
     [18_800, 18_600, 'cannot tell'],
-  ])('build dates from day %d to %d: %s', (from, to, expected) => {
+    [undefined, 18_700, 'yes'],
+    [undefined, 18_699, 'no'],
+    [18_700, undefined, 'yes'],
+    [18_701, undefined, 'no'],
+    [undefined, undefined, 'cannot tell'],
+    [Number.NaN, 18_800, 'cannot tell'],
+  ])('build dates from day %s to %s: %s', (from, to, expected) => {
     expect(coverage(vehicle, { ...covers, buildRange: { from, to } }).covers).toBe(expected);
   });
   it('shows build dates as dates', () => {
     expect(coverage(vehicle, { ...covers, buildRange: { from: 20_731, to: 20_732 } })).toMatchObject({
       covers: 'no',
       reason: expect.stringContaining('2026-10-05 to 2026-10-06'),
+    });
+    expect(coverage(vehicle, { ...covers, buildRange: { from: 20_731 } })).toMatchObject({
+      reason: expect.stringContaining('build dates from 2026-10-05 on, not'),
+    });
+    expect(coverage(vehicle, { ...covers, buildRange: { to: 18_699 } })).toMatchObject({
+      reason: expect.stringContaining('build dates until 2021-03-13, not'),
     });
   });
   it('cannot tell with years that cross', () => {

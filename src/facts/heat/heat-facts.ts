@@ -1,7 +1,8 @@
 import type { Operation } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
+import { isColdByThen } from './heat-of-sibling.ts';
 import { heatsOfPlace } from './heats-of-place.ts';
-import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
+import { computed, computedOr, contradicted, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { dayOf, listOf, quantityOf, whenOf } from '../quantity-of.ts';
 import { sourcePeak } from './source-peak.ts';
@@ -25,7 +26,8 @@ type HeatFact =
   | 'operation.measured_at'
   | 'operation.measured_beside'
   | 'operation.instrument'
-  | 'operation.cooling';
+  | 'operation.cooling'
+  | 'operation.pulled_cold';
 
 /** The heat of a heat operation, as stated and with the instrument's allowance. */
 export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record<HeatFact, Fact>> {
@@ -80,7 +82,17 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
     ),
     'operation.instrument': instrument(survey, operation, at),
     'operation.cooling': statedOr(operation.cooling, `${at}/cooling`, 'How it cools is not stated.'),
+    'operation.pulled_cold': pulledCold(one),
   };
+}
+
+function pulledCold({ operation, at, heatOf: heat }: OperationSurvey): Fact {
+  const place = `${at}/done`;
+  return heat !== undefined && isColdByThen(heat.operation, operation)
+    ? contradicted(`${operation.done ?? ''}, the heat ${heat.operation.done ?? ''}`, place, [
+        `${heat.at}/done`,
+      ])
+    : unknown('It is not pulled in the heat of an entry before, or not long after it.', place);
 }
 
 /** A crayon melts at its mark and falls out of no calibration. */

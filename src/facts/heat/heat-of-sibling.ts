@@ -9,7 +9,7 @@ const stillTheSameSeconds = 3600;
 
 /**
  * The heat of the same part in which it is straightened: many write the heat as one entry and the pull as the next. Undefined where the
- * straightening says anything of a heat of its own, or order and hours tell that it was another.
+ * straightening says anything of a heat of its own, or comes before it. Hours later it is that heat all the same, and gone cold.
  */
 export function heatOfSibling(
   one: OperationSurvey,
@@ -25,8 +25,16 @@ export function heatOfSibling(
       (other.operation.source === operation.source || operation.source === undefined) &&
       mayBeOnePlace(other.operation.at, operation.at) &&
       mayBeOnePlace(other.operation.zone, operation.zone) &&
-      isJustBefore(other.operation, operation),
+      isBefore(other.operation, operation),
   );
+}
+
+/** Whether the hours of a heat and of the pull in it tell that the place was cold by then. */
+export function isColdByThen({ done: heat }: Operation, { done: pull }: Operation): boolean {
+  const [heated, pulled] = [whenOf(heat), whenOf(pull)];
+  if (heated === undefined || pulled === undefined) return false;
+  const seconds = secondsBetween(heated, pulled);
+  return seconds === undefined ? heated.day !== pulled.day : seconds > stillTheSameSeconds;
 }
 
 /** The source alone may be named twice: that is no second heat. */
@@ -45,10 +53,8 @@ function saysOwnHeat({
   );
 }
 
-function isJustBefore(heat: Operation, pull: Operation): boolean {
+function isBefore(heat: Operation, pull: Operation): boolean {
   if (heat.step !== undefined && pull.step !== undefined && heat.step > pull.step) return false;
   const [heated, pulled] = [whenOf(heat.done), whenOf(pull.done)];
-  if (heated === undefined || pulled === undefined) return true;
-  if (heated.day !== pulled.day || notAfter(heated, pulled) === false) return false;
-  return (secondsBetween(heated, pulled) ?? 0) <= stillTheSameSeconds;
+  return heated === undefined || pulled === undefined || notAfter(heated, pulled) !== false;
 }

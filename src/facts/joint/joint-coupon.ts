@@ -15,6 +15,7 @@ type CouponFact =
   | 'joint.coupon_sheets'
   | 'joint.coupon_other_setup'
   | 'joint.coupon_recorded'
+  | 'joint.coupon_missing'
   | 'joint.coupon_dated'
   | 'joint.coupon_flaw';
 
@@ -27,6 +28,7 @@ export function couponFacts(matter: JointMatter): Readonly<Record<CouponFact, Fa
   const place = `${at}/coupon`;
   const test = typeof joint.coupon === 'object' ? joint.coupon : undefined;
   const sheets = couponSheets(test, matter);
+  const isSized = test !== undefined && isWritten(survey, test.nugget, `${place}/nugget`);
   const isDated = test !== undefined && isWritten(survey, test.date, `${place}/date`);
   return {
     'joint.coupon_failure': statedOr(test?.failure, place, 'How the coupon broke is not stated.'),
@@ -38,7 +40,13 @@ export function couponFacts(matter: JointMatter): Readonly<Record<CouponFact, Fa
       place,
       'The coupon is of the sheets, the setup and the days of the joint, or nothing is said of them.',
     ),
-    'joint.coupon_recorded': computed(isDated && isWritten(survey, test.nugget, `${place}/nugget`), place),
+    'joint.coupon_recorded': computed(isDated && isSized, place),
+    'joint.coupon_missing': computedOr(
+      [...(isSized ? [] : ['the size of the button']), ...(isDated ? [] : ['the day'])].join(' and ') ||
+        undefined,
+      place,
+      'Size and day of the coupon are recorded.',
+    ),
     'joint.coupon_dated': computed(isDated, place),
   };
 }

@@ -152,7 +152,7 @@ function pieceFacts({
   one: { joint, at },
 }: JointMatter): Pick<
   JointFacts,
-  `joint.${'sheets' | 'count' | 'factory_count' | 'fewer' | 'coupon' | 'coupon_late' | 'coupon_days_before' | 'done_count_short' | 'drawn'}`
+  `joint.${'sheets' | 'count' | 'factory_count' | 'fewer' | 'coupon' | 'coupon_late' | 'coupon_days_before' | 'done_count_short' | 'count_made' | 'drawn'}`
 > {
   const { count, factory_count: factoryCount } = joint;
   return {
@@ -181,6 +181,11 @@ function pieceFacts({
     'joint.done_count_short': computed(
       isShort(joint) && unreadAt(survey, `${at}/count_done`) === undefined,
       `${at}/count_done`,
+    ),
+    'joint.count_made': statedOr(
+      joint.count_done,
+      `${at}/count_done`,
+      'The number of joints made is not recorded.',
     ),
     'joint.drawn': statedOr(
       joint.drawn,

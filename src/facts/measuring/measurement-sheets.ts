@@ -29,8 +29,7 @@ const measurementFacts: FactGroups<[Survey, PlanMeasurements, MeasuredBody], Fac
   factGroups(
     ['measurement.'],
     wholeFacts,
-    (survey: Survey, measurements: PlanMeasurements, body: MeasuredBody) =>
-      zeroPointFacts(survey, measurements, body.points),
+    zeroPointFacts,
     (survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) =>
       datumFacts(body, survey.context.stage === 'release'),
     (survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) =>

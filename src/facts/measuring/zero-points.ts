@@ -4,8 +4,10 @@ import { pointBase } from '../../measure/point-base.ts';
 import { clauseOfDamage } from './found-in-words.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
+import type { MeasuredBody } from './measured-body.ts';
 import type { MeasuredPoint } from './measured-points.ts';
 import { damageKinds } from '../part/part-damage-facts.ts';
+import { isOnSoundStretch } from './sound-stretch.ts';
 import type { Survey } from '../survey.ts';
 import { anyYes } from '../tri-state.ts';
 
@@ -15,12 +17,14 @@ type ZeroPointFact = Extract<FactNames['measurement'], `measurement.zero_point${
 export function zeroPointFacts(
   survey: Survey,
   measurements: PlanMeasurements,
-  listed: readonly MeasuredPoint[],
+  body: MeasuredBody,
 ): Readonly<Record<ZeroPointFact, Fact>> {
   const at = '/measurements/zero_points';
   const names = new Set(measurements.zero_points ?? []);
   // A zero point that the plan does not list is asked for by its part and place as much as one that it does.
-  const byName = new Map(listed.filter(({ isZero }) => isZero).map((point) => [point.written.name, point]));
+  const byName = new Map(
+    body.points.filter(({ isZero }) => isZero).map((point) => [point.written.name, point]),
+  );
   const points = [...names].map((name) => byName.get(name));
   const places = points.map((point) => point?.nominal).filter((place) => place !== undefined);
   const base = places.length < points.length ? undefined : pointBase(places);
@@ -30,7 +34,7 @@ export function zeroPointFacts(
       measurements.zero_points === undefined
         ? unknown('No zero points are named.', at)
         : computed(names.size, at),
-    'measurement.zero_point_in_damage': inDamage(survey, points, at),
+    'measurement.zero_point_in_damage': inDamage(survey, body, points, at),
     'measurement.zero_point_in_words': inWords(survey, points, at),
     'measurement.zero_point_span': computedOr(base?.spanMm, at, notTold),
     'measurement.zero_point_width': computedOr(base?.widthMm, at, notTold),
@@ -58,14 +62,20 @@ function inWords(survey: Survey, points: readonly (MeasuredPoint | undefined)[],
   );
 }
 
-function inDamage(survey: Survey, points: readonly (MeasuredPoint | undefined)[], at: string): Fact {
+function inDamage(
+  survey: Survey,
+  body: MeasuredBody,
+  points: readonly (MeasuredPoint | undefined)[],
+  at: string,
+): Fact {
   const answer = anyYes(
     points.map((point) => {
       const part = point?.written.on === undefined ? undefined : survey.partById.get(point.written.on)?.part;
-      if (part === undefined) return undefined;
+      if (part === undefined || point === undefined) return undefined;
       const kinds = damageKinds(part);
       if (kinds.length === 0 || kinds.includes('not yet seen')) return undefined;
-      return kinds.some((kind) => kind !== 'none' && kind !== 'scratch' && kind !== 'surface rust');
+      const isHit = kinds.some((kind) => kind !== 'none' && kind !== 'scratch' && kind !== 'surface rust');
+      return isHit && !isOnSoundStretch(survey, body, point);
     }),
   );
   return computedOr(

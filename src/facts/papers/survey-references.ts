@@ -136,7 +136,6 @@ function coversOf(covers: StatedCovers | undefined): Covers | undefined {
   const years = covers.years === undefined ? undefined : readYears(covers.years);
   const models = [...(covers.model === undefined ? [] : [covers.model]), ...(covers.models ?? [])];
   const { from, to } = covers.vin_range ?? {};
-  const built = { from: dayOf(covers.built?.from), to: dayOf(covers.built?.to) };
   return {
     maker: covers.maker,
     models: models.length === 0 ? undefined : models,
@@ -144,10 +143,15 @@ function coversOf(covers: StatedCovers | undefined): Covers | undefined {
     years: years?.ok === true ? { from: years.from, to: years.to } : undefined,
     vinRange: covers.vin_range === undefined ? undefined : { from: from ?? '', to: to ?? '' },
     buildRange:
-      covers.built === undefined ? undefined : { from: built.from ?? Number.NaN, to: built.to ?? Number.NaN },
+      covers.built === undefined ? undefined : { from: endOf(covers.built.from), to: endOf(covers.built.to) },
     plants: covers.plants,
     markets: covers.markets,
   };
+}
+
+/** An end that is stated and is no day is not an open one. */
+function endOf(day: string | undefined): number | undefined {
+  return day === undefined ? undefined : (dayOf(day) ?? Number.NaN);
 }
 
 function bodiesOf(bodies: readonly string[] | undefined): readonly string[] | 'all' | undefined {

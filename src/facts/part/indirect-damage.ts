@@ -8,6 +8,7 @@ const damage =
 const denied = /\b(?:no|not|none|nothing|neither|nor|without|free of)\b/i;
 /** What was there before the blow is no damage of it. */
 const older = /\b(?:aged?|earlier|from before|old)\b/i;
+const nothingBut = /^(?:none|nothing|nil|no damage)(?: found)? (?:but|except|other than)\b(.+)$/is;
 /** A gap that came back when the structure was pulled or the push was gone; a ripple or a crack does not. */
 const gap = /\b(?:gaps?|flush|tight|wider|narrower)\b/i;
 const goneAgain =
@@ -40,9 +41,17 @@ export function saysIndirectDamage({ plan }: Survey): boolean {
 function tellsOfDamage(found: string): boolean {
   const isGone = gap.test(found) && goneAgain.test(found) && !lasting.test(found);
   if (isGone) return false;
+  const but = nothingBut.exec(found)?.[1];
+  if (but !== undefined) return !isAllOlder(but);
   if (!nothingBefore.test(found)) return true;
   return found
     .split(/[,;.:]|\bbut\b/i)
     .slice(1)
     .some((clause) => damage.test(clause) && !denied.test(clause) && !older.test(clause));
+}
+
+/** The first thing that is named is from before the blow, and none of those after it tells of damage without being so. */
+function isAllOlder(things: string): boolean {
+  const [first = '', ...others] = things.split(/[,;.:]|\b(?:but|and)\b/i);
+  return older.test(first) && others.every((one) => !damage.test(one) || older.test(one));
 }

@@ -1,5 +1,5 @@
 import type { FactNames } from '../../generated/fact-names.ts';
-import type { Cites } from '../../generated/plan-types.ts';
+import type { Cites, Matter } from '../../generated/plan-types.ts';
 import { batteryDented } from './battery-dented.ts';
 import { batteryKept } from './battery-kept.ts';
 import type { Fact } from '../fact.ts';
@@ -41,6 +41,7 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
       : citedElsewhere(survey, step?.cite, `${at}/cite`);
   const restraints = survey.plan.make_safe?.restraints;
   const wait = citedElsewhere(survey, restraints?.wait_cite, '/make_safe/restraints/wait_cite');
+  const matter = matterOfStep(survey, draft);
   const excuse = scanExcuse(survey.plan.verify?.scan_before?.not_possible);
   return {
     'step.cited_elsewhere': computedOr(
@@ -54,8 +55,8 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
       'A page of this vehicle is cited for the wait, or none at all.',
     ),
     'step.cited_for_other_matter': computedOr(
-      matterOfStep(survey, draft),
-      `${at}/${what === 'restraints made safe' ? 'wait_cite' : 'cite'}`,
+      matter?.text,
+      matter?.at ?? `${at}/cite`,
       'A page of the matter is cited, or none, or its matter is not told.',
     ),
     'step.proof_denied':
@@ -115,28 +116,48 @@ function scanOf(
 }
 
 /** The page of a step that is all of another matter. The current is cut off in the chapter of the restraints or of the voltage. */
-function matterOfStep(survey: Survey, { what, step }: StepDraft): string | undefined {
+function matterOfStep(survey: Survey, { what, step, at }: StepDraft): OtherMatter | undefined {
   const wheels = ['running gear', 'driver assistance', 'body structure'] as const;
+  const own = (wanted: readonly Matter[]): OtherMatter | undefined => {
+    const text = citedForOther(survey, step?.cite, wanted);
+    return text === undefined ? undefined : { text, at: `${at}/cite` };
+  };
   switch (what) {
     case 'high-voltage isolation':
     case 'high-voltage re-commissioning':
-      return citedForOther(survey, step?.cite, ['high voltage']);
-    case 'restraints made safe': {
-      const { wait_cite: wait, replacement_list: list } = survey.plan.make_safe?.restraints ?? {};
-      return (
-        // A body procedure says how long to wait before its first cut.
-        citedForOther(survey, wait, ['restraints', 'high voltage', 'body structure']) ??
-        citedForOther(survey, list, ['restraints'])
-      );
-    }
+      return own(['high voltage']);
+    case 'restraints made safe':
+      return matterOfRestraints(survey, at);
     case 'restraint completion':
-      return citedForOther(survey, step?.cite, ['restraints']);
+      return own(['restraints']);
     case 'wheel alignment':
     case 'sensor calibration':
-      return citedForOther(survey, step?.cite, wheels);
+      return own(wheels);
     default:
       return undefined;
   }
+}
+
+interface OtherMatter {
+  readonly text: string;
+  readonly at: string;
+}
+
+/** The first of the pages on the restraints that is of another matter, with what it is cited for. */
+function matterOfRestraints(survey: Survey, at: string): OtherMatter | undefined {
+  const restraints = survey.plan.make_safe?.restraints;
+  const pages = [
+    // A body procedure says how long to wait before its first cut.
+    { key: 'wait_cite', what: 'the wait', wanted: ['restraints', 'high voltage', 'body structure'] },
+    { key: 'replacement_list', what: 'what is replaced', wanted: ['restraints'] },
+    { key: 'wiring_cite', what: 'the repair of the wiring', wanted: ['restraints'] },
+    { key: 'control_unit_cite', what: 'what becomes of the control unit', wanted: ['restraints'] },
+  ] as const;
+  for (const { key, what, wanted } of pages) {
+    const text = citedForOther(survey, restraints?.[key], wanted);
+    if (text !== undefined) return { text: `${text}, for ${what}`, at: `${at}/${key}` };
+  }
+  return undefined;
 }
 
 function weldedBefore(survey: Survey, { what, step, at }: StepDraft): Fact {

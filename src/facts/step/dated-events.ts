@@ -21,7 +21,9 @@ export const datedEvents: Readonly<Record<OrderEvent, Happened>> = {
     at('measurement after the repair', '/measurements/after', plan.measurements?.after),
   'hot work': ({ operations }) =>
     operations.filter(({ hot }) => hot === true).flatMap((work) => joined(work, 'hot work on')),
-  joint: ({ operations }) => operations.flatMap((work) => joined(work, 'joint of')),
+  // Glass goes in last, on paint; nothing of it burns, and no metal is left bare behind it.
+  joint: ({ operations }) =>
+    operations.filter((work) => !isGlassBonded(work)).flatMap((work) => joined(work, 'joint of')),
   'structural joint': ({ operations }) =>
     operations.filter(({ part }) => part.structural !== false).flatMap((work) => joined(work, 'joint of')),
   primer: ({ plan }) => one('priming of bared metal', '/finish/primer', plan.finish?.primer),
@@ -157,6 +159,10 @@ function workedAs({ operations }: Survey, words: readonly string[], what: string
   return operations
     .filter(({ operation }) => operation.do !== undefined && words.includes(operation.do))
     .flatMap((work) => worked(work, what, work.part.at));
+}
+
+function isGlassBonded({ part, joints }: OperationSurvey): boolean {
+  return part.part.kind === 'glass' && joints.every(({ joint }) => joint.method === 'adhesive');
 }
 
 function isLaidBefore(word: string | undefined): boolean {
