@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ac94705d463714b7411991c21f89e5b163647832628496fad39bf132149eeebe":{"pack":"general","version":"1.0.0"},"sha256:58a7a83015fa82337d333b124b9b24a7bac524a70ac555e8ed28f4d9af9e2ece":{"pack":"general","version":"1.1.0"},"sha256:1b6a1875a7286ecb727eede8bfe3d1965d1455a97c369472bad937ee804bb391":{"pack":"general","version":"2.0.0"},"sha256:46b7d8054398e696fa5fa06e36e72eb8b3f0147f4512678a9e20e7529d729d94":{"pack":"general","version":"3.0.0"}};
+  {"sha256:914f1a29194d537295ab6aaa6d15465219abc0c750b4291436446fc4d2c82f45":{"pack":"general","version":"1.0.0"},"sha256:07bd37fb262c026a176027d051a26b722ed7c826778aae5cf21998a5717eebb8":{"pack":"general","version":"1.1.0"},"sha256:bf99e11e464b2d1e011dfdfd6567d32276c88b7b79c90a5418e093a7639408fb":{"pack":"general","version":"2.0.0"},"sha256:be63a4df3fcdc72ab53222f4845092b3fbdc4c36c4f6c5e19c71e018fc71bf5d":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'ce095e75ed7d2c71f636192f2a0c288bf89bd6395906d7eece2bc77f0e6a34d6');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '949a37bbd10db6b4a8647d4eecae7f0f74a1923a456544339ebd75c31d0c4e27');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '83fbaac1b18bd99c8eea826e4dbb67aa023364fafdb71fe6ec81457e5a9048f7');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '3150e3de9b2419f12a9dc0d30fcf3076cb54c10ccb9d56a522b9e585566eb084');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
