@@ -11,7 +11,7 @@ export function primerUnfit(product: string | undefined): string | undefined {
 }
 
 const noWax =
-  /\bunder ?-?(?:seal\w*|body\w*|coat\w*)\b|\bstone ?-?chip\b|\bbitumen\w*\b|\bgrease\b|\bengine oil\b|\bpaint\b/i;
+  /(?<!\b(?:after|before) (?:the )?)(?:\bunder ?-?(?:seal\w*|body\w*|coat\w*)\b|\bstone ?-?chip\b|\bbitumen\w*\b|\bgrease\b|\bengine oil\b)/i;
 
 /** The words for a wax inside that name what is made for the outside, or no wax at all. */
 export function waxUnfit(wax: string | undefined): string | undefined {
