@@ -147,6 +147,11 @@ describe('the record', () => {
       'measurements, joint coupons, codes, photographs',
     ],
     [
+      'a windscreen by its bead',
+      '{ kind: glass, operations: [{ do: replace, joints: [{ method: adhesive }] }] }',
+      'measurements, codes, photographs',
+    ],
+    [
       'an arm by its bolts',
       '{ kind: suspension part, damage: { kind: bend }, operations: [{ do: replace, joints: [{ method: bolt }] }] }',
       'codes',

@@ -66,7 +66,10 @@ export function recordFacts(survey: Survey): Readonly<Record<RecordFact, Fact>> 
 /** Nobody cuts a coupon for a bolt; of an arm that came off and went on by its bolts no body is measured and nothing is closed over. */
 function keptFor(survey: Survey): readonly Kept[] {
   const { operations } = survey;
-  const methods = operations.flatMap(({ joints }) => joints.flatMap(({ joint }) => joint.method ?? []));
+  // Of the bead of a windscreen nobody makes a coupon.
+  const methods = operations.flatMap(({ joints, part }) =>
+    part.part.kind === 'glass' ? [] : joints.flatMap(({ joint }) => joint.method ?? []),
+  );
   const welds = methods.some(isWelded) || operations.some(({ electricWelding }) => electricWelding !== false);
   const ofJoints = welds ? [coupons] : methods.some(isPermanent) ? [bondCoupons] : [];
   return isRunningGearOnly(survey) ? [...ofJoints, codes] : [measured, ...ofJoints, codes, photographs];
