@@ -189,6 +189,10 @@ describe('a hold point against what it comes before', () => {
     const point = (day: string): string => `point: restraint wiring before the trim, done: ${day}`;
     expect(late(point('2026-10-11'), [trim])).toBe('?');
     expect(late(point('2026-10-13'), [trim])).toBe('the fitting of Sill trim');
+    // A door that is hung hides the wiring of its own unit alone.
+    const door = trim.replace('Sill trim, kind: trim', 'Door, kind: door');
+    expect(late(point('2026-10-13'), [door])).toBe('?');
+    expect(late(`${point('2026-10-13')}, part: t`, [door])).toBe('the fitting of Door');
   });
 
   test('who releases, at the start; when, at release', () => {

@@ -115,7 +115,8 @@ function momentsOf({ operation, joints, part: { name }, at: place }: OperationSu
 const skins: readonly (PartSurvey['part']['kind'] | undefined)[] = [
   ...(['side panel', 'quarter panel', 'sill skin', 'roof skin', 'door skin', 'fender'] as const),
 ];
-const trims: readonly (PartSurvey['part']['kind'] | undefined)[] = ['trim', 'seat', 'door'];
+/** A door that is hung hides the wiring of its own unit alone; its hold point then names it. */
+const trims: readonly (PartSurvey['part']['kind'] | undefined)[] = ['trim', 'seat'];
 
 /** Whether an operation closes what the hold point looks at. */
 function isGuarded(operation: OperationSurvey, { point, part }: HoldPoint): boolean {
@@ -128,7 +129,10 @@ function isGuarded(operation: OperationSurvey, { point, part }: HoldPoint): bool
     case 'cavity before the skin':
       return isJoinedIn(operation) && (part !== undefined || skins.includes(own.part.kind));
     case 'restraint wiring before the trim':
-      return trims.includes(own.part.kind) && operation.operation.do !== 'refinish';
+      return (
+        (trims.includes(own.part.kind) || (part !== undefined && own.part.kind === 'door')) &&
+        operation.operation.do !== 'refinish'
+      );
     default:
       return false;
   }
