@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:914f1a29194d537295ab6aaa6d15465219abc0c750b4291436446fc4d2c82f45":{"pack":"general","version":"1.0.0"},"sha256:07bd37fb262c026a176027d051a26b722ed7c826778aae5cf21998a5717eebb8":{"pack":"general","version":"1.1.0"},"sha256:bf99e11e464b2d1e011dfdfd6567d32276c88b7b79c90a5418e093a7639408fb":{"pack":"general","version":"2.0.0"},"sha256:be63a4df3fcdc72ab53222f4845092b3fbdc4c36c4f6c5e19c71e018fc71bf5d":{"pack":"general","version":"3.0.0"}};
+  {"sha256:37151a6012404741b6e857a057d13a780764f54dd6815bfc2755bb4ba9487a00":{"pack":"general","version":"1.0.0"},"sha256:d494cdf4165047a606e205868cb2e7012568d074efc6e93835f877fe2e7e3f56":{"pack":"general","version":"1.1.0"},"sha256:3e4fb33124ab06e4b3a3893ae62c7e19148a92b2deea5c709876aa9e7f10c3ff":{"pack":"general","version":"2.0.0"},"sha256:71762c784389abac9818332684d679f874d7632748ea44bd698a6b6ce4103712":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '949a37bbd10db6b4a8647d4eecae7f0f74a1923a456544339ebd75c31d0c4e27');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '697b5cba8b867ed67a23cad3968e98ce52ecfd0e42742a5e23706866315de802');
   return packs;
 }
 
