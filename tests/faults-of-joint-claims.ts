@@ -264,4 +264,18 @@ export const faultsOfJointClaims: readonly Fault[] = [
     rule: 'checks-not-planned',
     on: 'verify:',
   },
+  {
+    plan: sectionedPost,
+    severity: 'stop',
+    name: 'a press-hardened post cut part-way by plasma: there is no permission to type in',
+    changes: [
+      [
+        'name: B-post outer, right\n    kind: b-pillar\n    side: right\n    structural: true\n    grade: HC420LA',
+        'name: B-post outer, right\n    kind: b-pillar\n    side: right\n    structural: true\n    grade: 22MnB5',
+      ],
+      ['cut_with: saw', 'cut_with: plasma'],
+    ],
+    rule: 'section-press-hardened',
+    on: 'do: section',
+  },
 ];

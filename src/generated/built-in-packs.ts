@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:37151a6012404741b6e857a057d13a780764f54dd6815bfc2755bb4ba9487a00":{"pack":"general","version":"1.0.0"},"sha256:d494cdf4165047a606e205868cb2e7012568d074efc6e93835f877fe2e7e3f56":{"pack":"general","version":"1.1.0"},"sha256:3e4fb33124ab06e4b3a3893ae62c7e19148a92b2deea5c709876aa9e7f10c3ff":{"pack":"general","version":"2.0.0"},"sha256:71762c784389abac9818332684d679f874d7632748ea44bd698a6b6ce4103712":{"pack":"general","version":"3.0.0"}};
+  {"sha256:c0559100328b219cfe747bc57a1b4a0058cf4f57f7a01c3075230f175fd703d3":{"pack":"general","version":"1.0.0"},"sha256:b537279b4ee1d8635cfd7ebd18d416e0eab9ecf655e7b87cb7f9f6dae947e935":{"pack":"general","version":"1.1.0"},"sha256:99e4dae139758df860d6c6326359bc6ec6474669d94e4ef9c73a43a60695be28":{"pack":"general","version":"2.0.0"},"sha256:0aff28f90bae90d3839e2bc3d228713c188cecfeca0294472093b23ac2f92cf2":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '697b5cba8b867ed67a23cad3968e98ce52ecfd0e42742a5e23706866315de802');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7193ba661a8968ef50f2c4b6cfedb952a62d8018c1d9bf958039bea43f9e60de');
   return packs;
 }
 
