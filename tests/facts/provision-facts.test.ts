@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { MakerStatement } from '../../src/facts/context.ts';
+import { builtInPacks } from '../../src/generated/built-in-packs.ts';
+import { planSchema } from '../../src/generated/plan-schema.ts';
 import { factsOf, tarn } from './facts-of.ts';
 
 const statement: MakerStatement = {
@@ -317,4 +319,24 @@ describe('without a pack', () => {
     expect(says('vehicle: { maker: Corvane }', packs)).toBe('unknown');
     expect(says(tarn.replace('model_year: 2021', 'model_year: 2025'), packs)).toBe('unknown');
   });
+});
+
+test('no permission is offered for just the damage that the rule on folded and torn structure stops', () => {
+  const rule = builtInPacks()
+    .flatMap(({ rules }) => rules)
+    .find(({ id }) => id === 'straighten-kinked-torn-or-cracked');
+  const line = rule?.when.find(({ fact }) => fact === 'part.damage');
+  const stopped = line !== undefined && 'anyOf' in line.test ? line.test.anyOf : [];
+  const kinds = planSchema().$defs?.['damage_kind']?.enum ?? [];
+  const notOffered = kinds.filter((kind) =>
+    String(
+      provision(
+        [],
+        'do: straighten, method: cold',
+        `kind: sill, structural: true, damage: { kind: ${kind} }`,
+      ).value('provision.to_type_in'),
+    ).startsWith('? '),
+  );
+  expect(kinds.length).toBeGreaterThan(stopped.length);
+  expect([...notOffered].sort()).toEqual([...stopped].map(String).sort());
 });
